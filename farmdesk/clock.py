@@ -1,0 +1,89 @@
+"""Instants and farm days. The only place that knows a time zone or reads the computer's clock.
+
+An instant is an integer of UTC seconds (`..._utc_s`). The farm's zone is a fact of the season file,
+never of the computer. A work day begins at 04:00 farm time (a setting): 02:30 on Wednesday morning
+belongs to the night of Tuesday.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta, timezone
+from functools import lru_cache
+from zoneinfo import ZoneInfo
+
+from farmdesk.errors import NotPossible
+from farmdesk.text import N_
+
+HOUR_S = 3600
+DAY_S = 86_400
+UTC = timezone.utc
+
+_source: Callable[[], float] = time.time
+
+
+def now() -> int:
+    """The present instant [UTC s], by the clock in force."""
+    return int(_source())
+
+
+@contextmanager
+def set_to(at_utc_s: Callable[[], float] | float) -> Iterator[None]:
+    """Run with another clock: tests and the practice season set the hour themselves."""
+    global _source
+    before = _source
+    _source = at_utc_s if callable(at_utc_s) else (lambda: float(at_utc_s))
+    try:
+        yield
+    finally:
+        _source = before
+
+
+@lru_cache(maxsize=8)
+def _zone(name: str) -> ZoneInfo:
+    try:
+        return ZoneInfo(name)
+    except Exception as error:  # ZoneInfo raises four kinds for a bad name
+        raise NotPossible(N_("clock", "There is no time zone called {name}.", name=name)) from error
+
+
+@dataclass(frozen=True)
+class FarmTime:
+    """The farm's own time: its IANA zone and the hour [h] at which its work day begins."""
+
+    zone: str
+    day_starts_h: int = 4
+
+    def local(self, at_utc_s: float) -> datetime:
+        """The wall-clock time on the farm at an instant [UTC s]."""
+        return datetime.fromtimestamp(at_utc_s, _zone(self.zone))
+
+    def instant(self, day: date, hour: int = 0, minute: int = 0, second: int = 0) -> int:
+        """The instant [UTC s] of a wall-clock time; the earlier one where an hour happens twice."""
+        return int(
+            datetime(day.year, day.month, day.day, hour, minute, second, tzinfo=_zone(self.zone)).timestamp()
+        )
+
+    def farm_day(self, at_utc_s: float) -> date:
+        """The work day an instant belongs to: before `day_starts_h` it is still yesterday."""
+        return (self.local(at_utc_s) - timedelta(hours=self.day_starts_h)).date()
+
+    def calendar_day(self, at_utc_s: float) -> date:
+        """The calendar day of an instant, midnight to midnight."""
+        return self.local(at_utc_s).date()
+
+    def read(self, typed: str) -> int:
+        """An instant from ISO text; without an offset it is farm time.
+
+        Raises NotPossible when the text is no date and time.
+        """
+        try:
+            at = datetime.fromisoformat(typed.strip())
+        except ValueError:
+            raise NotPossible(
+                N_("clock", "“{typed}” is not a date and time; write it like 2025-01-14T18:41.", typed=typed)
+            ) from None
+        return int((at if at.tzinfo else at.replace(tzinfo=_zone(self.zone))).timestamp())
