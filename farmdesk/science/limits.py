@@ -1,0 +1,51 @@
+"""What every formula does first: take floats or arrays, and refuse what lies outside its validity."""
+
+from __future__ import annotations
+
+from typing import TypeAlias, TypeVar, cast
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from farmdesk.errors import NotPossible
+from farmdesk.text import N_, Num, Text
+
+FloatArray: TypeAlias = NDArray[np.float64]
+Floats: TypeAlias = float | FloatArray
+R = TypeVar("R", float, FloatArray)  # floats in, float out; arrays in, array out
+
+
+def within(values: ArrayLike, low: float, high: float, what: Text, unit: str = "", scale: float = 1.0) -> FloatArray:
+    """The values as a float64 array, all between `low` and `high` (both allowed).
+
+    `scale` turns the base unit into the one shown (100 for a fraction said in percent).
+    Raises NotPossible, with the first value that is outside; a gap (NaN) is outside too.
+    """
+    array = np.asarray(values, dtype=np.float64)
+    inside = (array >= low) & (array <= high)  # False for NaN
+    if not inside.all():
+        worst = float(array[~inside].flat[0])
+        raise NotPossible(
+            N_("science", "{what} is missing.", what=what)
+            if np.isnan(worst)
+            else N_(
+                "science",
+                "{what} of {value} is outside {low} to {high}.",
+                what=what,
+                value=_num(worst * scale, unit),
+                low=_num(low * scale, unit),
+                high=_num(high * scale, unit),
+            )
+        )
+    return array
+
+
+def give(result: FloatArray, like: R) -> R:
+    """The result as the caller wants it: a float where floats came in (no array anywhere), else the array."""
+    return cast(R, float(result) if np.ndim(result) == 0 else result)
+
+
+def _num(value: float, unit: str) -> Num:
+    text = f"{value:.10g}"
+    places = len(text.partition(".")[2]) if "e" not in text else 0
+    return Num(value, unit, min(places, 4))
