@@ -150,17 +150,21 @@ def dew_point_c(temp_c: R, rh_frac: R) -> R:
     return give(_dew_point(vapour), temp_c)
 
 
+def _magnus_dew(vapour_kpa: FloatArray) -> FloatArray:
+    """Dew point [°C] in closed form: good for a first guess. Magnus form, constants of Sonntag 1990."""
+    ln_ratio = np.log(vapour_kpa / 0.6112)
+    return np.asarray(243.12 * ln_ratio / (17.62 - ln_ratio))
+
+
 def _dew_point(vapour_kpa: FloatArray) -> FloatArray:
     ln_pa = np.log(vapour_kpa * 1000.0)
-    ln_magnus = ln_pa - np.log(611.2)  # Magnus form, constants of Sonntag 1990, only a first guess
-    guess_k = 243.12 * ln_magnus / (17.62 - ln_magnus) + _ZERO_K
     icy = vapour_kpa <= _saturation(np.asarray(_TRIPLE_C))
-    t_k = guess_k
+    t_k = _magnus_dew(vapour_kpa) + _ZERO_K
     for _ in range(4):
-        step_water = (_ln_p(t_k, _WATER) - ln_pa) / _slope(t_k, _WATER)
-        t_k = t_k - (
-            np.where(icy, (_ln_p(t_k, _ICE) - ln_pa) / _slope(t_k, _ICE), step_water) if icy.any() else step_water
-        )
+        step = (_ln_p(t_k, _WATER) - ln_pa) / _slope(t_k, _WATER)
+        if icy.any():
+            step = np.where(icy, (_ln_p(t_k, _ICE) - ln_pa) / _slope(t_k, _ICE), step)
+        t_k = t_k - step
     return np.asarray(t_k - _ZERO_K)
 
 
@@ -203,8 +207,7 @@ def _wet_bulb(temp: FloatArray, rh: FloatArray, pressure: FloatArray) -> FloatAr
 
 def _bulb_guess(temp: FloatArray, vapour: FloatArray, pressure: FloatArray) -> FloatArray:
     """Where a straight line between dew point and air temperature meets the psychrometer's line; within 2 °C."""
-    ln_magnus = np.log(vapour / 0.6112)
-    dew = 243.12 * ln_magnus / (17.62 - ln_magnus)
+    dew = _magnus_dew(vapour)
     middle = 0.5 * (temp + dew) + 243.12
     slope = 0.6112 * np.exp(17.62 * (middle - 243.12) / middle) * 17.62 * 243.12 / (middle * middle)
     gamma = 0.000665 * pressure  # FAO-56 eq. 8

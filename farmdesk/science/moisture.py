@@ -1,18 +1,14 @@
-"""Water in coffee: wet and dry basis, what weight does as water leaves, and what air does to resting coffee.
+"""Water in coffee: wet and dry basis, what weight does as water leaves, tray weights, and the yard's stage words.
 
 `..._wb_frac` is water per coffee as it lies, `..._db_frac` water per dry matter; they are never mixed. Floats give
-floats, arrays arrays. The mass sums are exact. The parchment isotherm carries coefficients written down from memory
-of Trejos, Roa and Oliveros 1989 (Cenicafé 40(1):5-15, reused by Parra-Coronado et al. 2008, Rev. Bras. Eng. Agríc.
-Amb. 12(4):415-427): rising in humidity and falling in temperature everywhere, and 12 % at 70 % humidity and 25 °C as
-the trade says, yet expect 0.8 points of doubt. A farm's own anchor table (`Anchors`) is better.
+floats, arrays arrays. The mass sums are exact; what air does to coffee is in `isotherms`.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import Final, Generic
+from typing import Final
 
 import numpy as np
 
@@ -23,14 +19,9 @@ from farmdesk.text import N_, Text
 MOISTURE_WB_FRAC: Final = (0.0, 0.95)  # above, it is water with coffee in it
 MOISTURE_DB_FRAC: Final = (0.0, 19.0)  # the same on dry basis
 MASS_G: Final = (0.0, 1e9)  # a thousand tonnes
-ISOTHERM_TEMP_C: Final = (10.0, 50.0)  # range of the parchment polynomial
-ISOTHERM_RH_FRAC: Final = (0.20, 0.92)  # it does not rise without bound towards 1, so rain and dew are not its business
 
 TRADE_MAX_WB_FRAC: Final = 0.125  # Codex CAC/RCP 69-2009 par. 3; ICO resolution 420: 8.0 to 12.5 %
 TRADE_MIN_WB_FRAC: Final = 0.080  # ICO resolution 420
-NO_MOULD_ACTIVITY_FRAC: Final = 0.68  # ICO and FAO good hygiene practices, section 1: no mould grows below about this
-STABLE_ACTIVITY_FRAC: Final = 0.70  # Puerta 2006, Cenicafé Avance Técnico 352
-VERY_STABLE_ACTIVITY_FRAC: Final = 0.60  # the same
 
 _WB: Final = N_("science", "A moisture")
 _DB: Final = N_("science", "A moisture on dry basis")
@@ -148,24 +139,68 @@ def moisture_sd_wb_frac(mass_g: float, mass_sd_g: float, matter: DryMatter) -> f
     return float(np.hypot(matter.dry_sd_g / mass_g, (1.0 - wet) * float(_mass(mass_sd_g)) / mass_g))
 
 
-# --- equilibrium with air ---------------------------------------------------------------------------------------
+# --- stage names ------------------------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Equilibrium(Generic[R]):
-    """Where coffee comes to rest in air: moisture on dry basis, and whether the air only wets it.
+class Stage(StrEnum):
+    """What the yard calls coffee on its way down."""
 
-    Where `wetting` is true the air is damper than the isotherm knows (above 92 %: fog, rain, dew); there is no
-    resting point, and the moisture is the last one known, a lower bound.
-    """
+    FRESH = "fresh"
+    NOT_SKIN_DRY = "not skin-dry"
+    SKIN_DRYING = "skin drying"
+    WHITE = "white"
+    SOFT_BLACK = "soft black"
+    MEDIUM_BLACK = "medium black"
+    HARD_BLACK = "hard black"
+    WILTED = "wilted"
+    HALF_DRY = "half dry"
+    RATTLING = "rattling"
+    DRY = "dry"
+    OVER_DRIED = "over-dried"
 
-    moisture_db_frac: R
-    wetting: R | bool | np.ndarray
+
+STAGE_WORDS: Final[dict[Stage, Text]] = {
+    Stage.FRESH: N_("stage", "fresh"),
+    Stage.NOT_SKIN_DRY: N_("stage", "not skin-dry"),
+    Stage.SKIN_DRYING: N_("stage", "skin drying"),
+    Stage.WHITE: N_("stage", "white"),
+    Stage.SOFT_BLACK: N_("stage", "soft black"),
+    Stage.MEDIUM_BLACK: N_("stage", "medium black"),
+    Stage.HARD_BLACK: N_("stage", "hard black"),
+    Stage.WILTED: N_("stage", "wilted"),
+    Stage.HALF_DRY: N_("stage", "half dry"),
+    Stage.RATTLING: N_("stage", "rattling"),
+    Stage.DRY: N_("stage", "dry"),
+    Stage.OVER_DRIED: N_("stage", "over-dried"),
+}
+
+# Kamau 1980, Kenya Coffee 45:343-355, as quoted by others: whole-number bands 55-45, 44-33, 32-22, 21-16, 15-12,
+# 11-10 %; the cuts close the gaps between them, and 9.5 % is ours.
+_PARCHMENT_CUTS: Final = (
+    (0.55, Stage.NOT_SKIN_DRY),
+    (0.445, Stage.SKIN_DRYING),
+    (0.325, Stage.WHITE),
+    (0.215, Stage.SOFT_BLACK),
+    (0.155, Stage.MEDIUM_BLACK),
+    (0.115, Stage.HARD_BLACK),
+    (0.095, Stage.DRY),
+)
+# Whole cherry: 60 % and more fresh, 35-30 % half dry (Silva and Roberto, FAO), rattling about 20 %, dry at 12 %;
+# the cuts between are common practice without a source.
+_CHERRY_CUTS: Final = (
+    (0.60, Stage.FRESH),
+    (0.35, Stage.WILTED),
+    (0.25, Stage.HALF_DRY),
+    (0.125, Stage.RATTLING),
+    (0.095, Stage.DRY),
+)
 
 
-@dataclass(frozen=True, slots=True)
-class Activity(Generic[R]):
-    """Water activity [0..1]; where `wet` is true it lies above the isotherm's 0.92 and that is only a lower bound."""
-
-    activity_frac: R
-    wet: R | bool | np.ndarray
+def stage(moisture_wb_frac: float, whole_cherry: bool = False) -> Stage:
+    """The yard's word for a moisture [wet basis] of washed parchment, or of whole cherry. NotPossible outside 0..95 %."""
+    wet = float(_wb(moisture_wb_frac))
+    cuts = _CHERRY_CUTS if whole_cherry else _PARCHMENT_CUTS
+    for cut, name in cuts:
+        if wet > cut or (wet == cut and name is not Stage.NOT_SKIN_DRY):
+            return name
+    return Stage.OVER_DRIED
