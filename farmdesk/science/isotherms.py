@@ -18,7 +18,7 @@ from numpy.typing import NDArray
 
 from farmdesk.errors import NotPossible
 from farmdesk.science.limits import FloatArray, R, give, within
-from farmdesk.science.moisture import MOISTURE_DB_FRAC
+from farmdesk.science.moisture import MOISTURE_DB_FRAC, to_dry_basis
 from farmdesk.text import N_, pct
 
 BoolArray: TypeAlias = NDArray[np.bool_]
@@ -30,14 +30,12 @@ NO_MOULD_ACTIVITY_FRAC: Final = 0.68  # ICO and FAO good hygiene practices, sect
 STABLE_ACTIVITY_FRAC: Final = 0.70  # Puerta 2006, Cenicafé Avance Técnico 352
 VERY_STABLE_ACTIVITY_FRAC: Final = 0.60  # the same
 
-
 _DB: Final = N_("science", "A moisture on dry basis")
 _TEMP: Final = N_("science", "A temperature for this isotherm")
 _RH: Final = N_("science", "A humidity for this isotherm")
 
-Form: TypeAlias = Callable[
-    [FloatArray, FloatArray, Sequence[float]], FloatArray
-]  # °C, humidity, coefficients -> % dry basis
+# °C, humidity 0..1, coefficients -> moisture in % dry basis
+Form: TypeAlias = Callable[[FloatArray, FloatArray, Sequence[float]], FloatArray]
 
 
 @dataclass(frozen=True, slots=True)
@@ -196,8 +194,9 @@ def anchors(
     """
     if len(rh_frac) != len(moisture_wb_frac) or len(rh_frac) < 2:
         raise NotPossible(N_("science", "An anchor table needs two rows or more of humidity and moisture."))
-    rh, wet = np.asarray(rh_frac, dtype=np.float64), _wb(np.asarray(moisture_wb_frac, dtype=np.float64))
-    if (np.diff(rh) <= 0.0).any() or (np.diff(wet) <= 0.0).any():
+    rh, wet = np.asarray(rh_frac, dtype=np.float64), np.asarray(moisture_wb_frac, dtype=np.float64)
+    to_dry_basis(wet)  # says no to what is no moisture
+    if not ((np.diff(rh) > 0.0).all() and (np.diff(wet) > 0.0).all()):
         raise NotPossible(N_("science", "In an anchor table humidity and moisture rise together from row to row."))
 
     def between(t: FloatArray, r: FloatArray, c: Sequence[float]) -> FloatArray:

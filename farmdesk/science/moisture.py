@@ -200,7 +200,5 @@ def stage(moisture_wb_frac: float, whole_cherry: bool = False) -> Stage:
     """The yard's word for a moisture [wet basis] of washed parchment, or of whole cherry. NotPossible outside 0..95 %."""
     wet = float(_wb(moisture_wb_frac))
     cuts = _CHERRY_CUTS if whole_cherry else _PARCHMENT_CUTS
-    for cut, name in cuts:
-        if wet > cut or (wet == cut and name is not Stage.NOT_SKIN_DRY):
-            return name
-    return Stage.OVER_DRIED
+    # a cut belongs to the stage above it, but 55 % is skin drying already
+    return next((name for cut, name in cuts if wet > cut or (wet == cut != 0.55)), Stage.OVER_DRIED)
