@@ -29,7 +29,7 @@ class Text:
         return ENGLISH.say(self)
 
 
-def N_(context: str, template: str, **facts: Fact) -> Text:  # noqa: N802 (lupdate's name for it)
+def N_(context: str, template: str, **facts: Fact) -> Text:
     """Mark a sentence for translation and fill in its facts later."""
     return Text(context, template, tuple(facts.items()))
 

@@ -68,6 +68,7 @@ class Birth:
     lot: str
     method: str
     method_version: int = 1
+    alias: str = ""  # what else it is called: "25-04/06W" for a joint lot
 
 
 @dataclass(frozen=True, slots=True)

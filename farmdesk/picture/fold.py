@@ -104,7 +104,8 @@ _moment = attrgetter("happened_utc_s", "body.rank")
 
 def in_order(entries: Iterable[Entry]) -> list[Entry]:
     """Entries in order of happening. What happened at one instant is put in an order that does not
-    depend on when it was written: by rank of kind, then by content."""
+    depend on when it was written: by rank of kind, then by content.
+    """
     ordered = sorted(entries, key=_moment)
     for i in range(1, len(ordered)):
         if _moment(ordered[i]) == _moment(ordered[i - 1]):
@@ -222,7 +223,9 @@ def _below_zero(code: str, account: str, grams: int, entry: Entry) -> Doubt:
 
 
 def _empty(code: str, account: str, entry: Entry) -> Doubt:
-    text = N_("doubts", "{lot}: nothing lies at {place} in the books, but it was moved from there.", lot=code, place=account)
+    text = N_(
+        "doubts", "{lot}: nothing lies at {place} in the books, but it was moved from there.", lot=code, place=account
+    )
     return Doubt("empty", code, account, entry.happened_utc_s, text, (entry.id,))
 
 

@@ -126,8 +126,6 @@ def _pictured(book: Book, things: Things, as_of: int, known_at: int) -> Picture:
     return Picture(things, as_of, known_at, {c: lot for c, lot in lots.items() if lot.entries or lot.struck}, book)
 
 
-def fold(
-    entries: Iterable[Entry], things: Things | None = None, as_of: int = NEVER, known_at: int = NEVER
-) -> Picture:
+def fold(entries: Iterable[Entry], things: Things | None = None, as_of: int = NEVER, known_at: int = NEVER) -> Picture:
     """Fold a notebook: the farm as it was at `as_of` [UTC s], as it was known at `known_at` [UTC s]."""
     return _pictured(Book(entries, known_at), things or Things(Farm("", "")), as_of, known_at)
