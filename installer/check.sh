@@ -1,0 +1,24 @@
+#!/usr/bin/env bash
+# The whole check: bash installer/check.sh. Sets up as start.sh does, with the test tools; words after it go to pytest.
+set -euo pipefail
+source "$(dirname "${BASH_SOURCE[0]}")/prepare.sh"
+
+prepare requirements
+prepare requirements-check
+cd "$root"
+export QT_QPA_PLATFORM=offscreen
+failed=()
+run() {
+  printf '\n== %s\n' "$1"
+  "${@:2}" || failed+=("$1")
+}
+run "ruff check" "$py" -m ruff check
+run "ruff format --check" "$py" -m ruff format --check
+run "lint-imports" "$py" -c 'from importlinter.cli import lint_imports_command as run; run()'
+run "mypy" "$py" -m mypy
+run "pytest" "$py" -m pytest -n 2 --dist loadfile "$@"
+if ((${#failed[@]})); then
+  printf '\nNot in order: %s\n' "$(printf '%s, ' "${failed[@]}" | sed 's/, $//')"
+  exit 1
+fi
+printf '\nAll in order.\n'
