@@ -147,7 +147,7 @@ class Words:
         shown = f"{value:,.{decimals}f}"
         if float(f"{value:.{decimals}f}") == 0:
             shown = shown.lstrip("-")
-        shown = shown.translate(str.maketrans({",": self.thousands, ".": self.decimal})).replace("-", "\u2212")
+        shown = shown.translate({ord(","): self.thousands, ord("."): self.decimal, ord("-"): "\u2212"})
         return f"{'≈' + THIN if about else ''}{shown}{THIN + unit if unit else ''}"
 
     def day(self, day: date, *, weekday: bool = False, year: bool = False, long: bool = False) -> str:
