@@ -61,7 +61,7 @@ class LotPicture:
     entries: tuple[Entry, ...]
     struck: tuple[Entry, ...]
     doubts: tuple[Doubt, ...]
-    _kept: dict[object, object] = field(default_factory=dict, repr=False)
+    _by_kind: dict[str, dict[type, list[Entry]]] = field(default_factory=dict, repr=False)
 
     @property
     def heaps(self) -> dict[str, int]:
@@ -80,13 +80,13 @@ class LotPicture:
 
     def of(self, kind: type) -> list[Entry]:
         """The entries of one kind, in order of happening."""
-        by_kind = self._kept.get("by kind")
+        by_kind: dict[type, list[Entry]] | None = self._by_kind.get("all")
         if by_kind is None:
             by_kind = {}
             for entry in self.entries:
                 by_kind.setdefault(type(entry.body), []).append(entry)
-            self._kept["by kind"] = by_kind
-        return by_kind.get(kind, [])  # type: ignore[attr-defined, no-any-return]
+            self._by_kind["all"] = by_kind
+        return by_kind.get(kind, [])
 
     def on(self, at_utc_s: int) -> dict[str, int]:
         """The heaps and streams [g] as the books stood at an earlier instant [UTC s]."""

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from farmdesk.clock import FarmTime
 from farmdesk.picture.entries import Correction, Cover, Entry, Plan, Weather
@@ -25,7 +26,8 @@ class Picture:
     known_at: int
     lots: dict[str, LotPicture]
     book: Book
-    _kept: dict[object, object] = field(default_factory=dict, repr=False)
+    _general: list[list[Entry]] = field(default_factory=list, repr=False)  # kept once asked for
+    _stays: dict[str, list[tuple[str, Stay]]] = field(default_factory=dict, repr=False)
 
     @property
     def time(self) -> FarmTime:
@@ -51,12 +53,10 @@ class Picture:
     @property
     def general(self) -> list[Entry]:
         """Live entries that concern no lot, in order of happening, up to `as_of`."""
-        kept = self._kept.get("general")
-        if kept is None:
+        if not self._general:
             struck, as_of = self.book.struck, self.as_of
-            kept = [e for e in self.book.general if e.happened_utc_s <= as_of and e.id not in struck]
-            self._kept["general"] = kept
-        return kept  # type: ignore[return-value]
+            self._general.append([e for e in self.book.general if e.happened_utc_s <= as_of and e.id not in struck])
+        return self._general[0]
 
     @property
     def weather(self) -> dict[str, Weather]:
@@ -87,16 +87,13 @@ class Picture:
 
     def stays_at(self, place: str) -> list[tuple[str, Stay]]:
         """Which lots lay at a place, and when: (code, stay) in order of time."""
-        kept = self._kept.get("stays")
-        if kept is None:
-            kept = {}
+        if not self._stays:
             for lot in self.lots.values():
                 for stay in lot.stays:
-                    kept.setdefault(stay.place, []).append((lot.code, stay))
-            for rows in kept.values():
+                    self._stays.setdefault(stay.place, []).append((lot.code, stay))
+            for rows in self._stays.values():
                 rows.sort(key=lambda row: (row[1].from_utc_s, row[0]))
-            self._kept["stays"] = kept
-        return kept.get(place, [])  # type: ignore[attr-defined, no-any-return]
+        return self._stays.get(place, [])
 
     def lying_at(self, place: str) -> list[str]:
         """The codes of the lots that lie at a place now."""
@@ -114,7 +111,7 @@ class Picture:
         found = []
         for place in (*self.things.places, *self.things.vessels):
             rows = self.stays_at(place)
-            for (code, stay), (other, later) in zip(rows, rows[1:], strict=False):
+            for (code, stay), (other, later) in pairwise(rows):
                 if code != other and later.from_utc_s < (stay.until_utc_s or NEVER):
                     text = N_("doubts", "{a} and {b} both lie at {place} in the books.", a=code, b=other, place=place)
                     found.append(Doubt("two lots", other, place, later.from_utc_s, text, ()))
