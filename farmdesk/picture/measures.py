@@ -252,9 +252,10 @@ def correction_at(corrections: list[Correction], instrument: str, quantity: str,
     """
     add = 0.0
     for c in corrections:
-        if c.instrument == instrument and c.quantity == quantity and c.from_utc_s <= at_utc_s:
-            if c.until_utc_s is None or at_utc_s <= c.until_utc_s:
-                add = c.add
+        held = c.from_utc_s <= at_utc_s and (c.until_utc_s is None or at_utc_s <= c.until_utc_s)
+        if held and c.instrument == instrument and c.quantity == quantity:
+            add = c.add
+
     return add
 
 
@@ -277,7 +278,8 @@ def meter_wb_frac(entry: Entry, corrections: list[Correction]) -> float:
 
 def end_wb_frac(lot: LotPicture, corrections: list[Correction]) -> float | None:
     """Moisture at the gate [fraction wet basis]: the last meter reading, corrected, taken by the instant the
-    first of the lot was weighed into the store; None where it was not measured or not yet shelved."""
+    first of the lot was weighed into the store; None where it was not measured or not yet shelved.
+    """
     gates = [m.at_utc_s for m in lot.trail if m.act == "shelve"]
     if not gates:
         return None
