@@ -30,6 +30,23 @@ def now() -> int:
     return int(_source())
 
 
+def now_ms() -> int:
+    """The present instant in UTC milliseconds [ms], for ids that keep their order."""
+    return int(_source() * 1000)
+
+
+def stand_at(at_utc_s: int | None) -> None:
+    """From here on the clock runs on from an instant [UTC s]: in the practice season the handle's hour is
+    now. None: the computer's own clock again.
+    """
+    global _source
+    if at_utc_s is None:
+        _source = time.time
+    else:
+        ahead = at_utc_s - time.time()
+        _source = lambda: time.time() + ahead  # noqa: E731
+
+
 @contextmanager
 def set_to(at_utc_s: Callable[[], float] | float) -> Iterator[None]:
     """Run with another clock: tests and the practice season set the hour themselves."""
@@ -63,9 +80,7 @@ class FarmTime:
 
     def instant(self, day: date, hour: int = 0, minute: int = 0, second: int = 0) -> int:
         """The instant [UTC s] of a wall-clock time; the earlier one where an hour happens twice."""
-        return int(
-            datetime(day.year, day.month, day.day, hour, minute, second, tzinfo=_zone(self.zone)).timestamp()
-        )
+        return int(datetime(day.year, day.month, day.day, hour, minute, second, tzinfo=_zone(self.zone)).timestamp())
 
     def farm_day(self, at_utc_s: float) -> date:
         """The work day an instant belongs to: before `day_starts_h` it is still yesterday."""

@@ -1,0 +1,164 @@
+"""Entries to rows and back, and the chain of hashes that binds each row to the one before it."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from typing import Any, NamedTuple
+
+from sqlalchemy import Connection, Table, select
+
+from farmdesk.notebook.tables import COERCE, LISTS, SHAPE_OF, SHAPES, Many, Shape, entry, insert_sql
+from farmdesk.picture.entries import Body, Entry, Line, Posting
+
+
+class Head(NamedTuple):
+    """The header of an entry as it lies in the file, in the order of the columns."""
+
+    seq: int
+    id: str
+    kind: str
+    happened_utc_s: int
+    written_utc_s: int
+    who: str
+    instrument: str
+    mark: str
+    note: str
+    replaces: str
+    batch: str
+    computer: str
+    prev_hash: str
+    hash: str
+
+
+class Torn(ValueError):
+    """A row that has lost its body, or is of a kind that nobody knows: the file is damaged."""
+
+
+def hash_of(head: Head, body: Body, rows_digest: str = "") -> str:
+    """The SHA-256 [hex] of what an entry says and of the hash before it; `seq` is the file's own and stays out.
+
+    Fields at their default are left out, so that a kind may gain a field and old hashes still hold.
+    `rows_digest` stands for the logger rows under the entry, "" where there are none.
+    """
+    shape = SHAPE_OF[type(body)]
+    said: dict[str, Any] = {}
+    for item in shape.fields:
+        value = getattr(body, item.name)
+        if isinstance(item, Many):
+            value = [_plain(item.item, one) for one in value]
+            if value:
+                said[item.name] = value
+        elif item.name not in shape.defaults or value != shape.defaults[item.name]:
+            said[item.name] = item.store(value)
+    told = [head[1:-1], said, rows_digest] if rows_digest else [head[1:-1], said]
+    return hashlib.sha256(json.dumps(told, allow_nan=False, sort_keys=True).encode()).hexdigest()
+
+
+_COERCE_ITEM = {
+    Posting: tuple(COERCE[kind] for kind in (str, str, int, int, str)),
+    Line: tuple(COERCE[kind] for kind in (str, float, str)),
+}
+
+
+def _plain(item: type, one: Any) -> tuple[Any, ...]:
+    """The columns of one item of a list."""
+    if item is str:
+        return (str.__str__(one),)
+    return tuple(coerce(value) for coerce, value in zip(_COERCE_ITEM[item], one, strict=True))
+
+
+@dataclass
+class Rows:
+    """Rows to be added, by table."""
+
+    of: dict[Table, list[tuple[Any, ...]]] = field(default_factory=dict)
+
+    def add(self, head: Head, body: Body) -> None:
+        """Lay out one entry."""
+        shape = SHAPE_OF[type(body)]
+        seq = head.seq
+        self._add(entry, tuple(head))
+        self._add(shape.table, (seq, *(item.store(getattr(body, item.name)) for item in shape.plain)))
+        for item in shape.fields:
+            if isinstance(item, Many):
+                named = () if item.item is Posting else (item.name,)
+                for i, one in enumerate(getattr(body, item.name)):
+                    self._add(LISTS[item.item], (seq, *named, i, *_plain(item.item, one)))
+
+    def _add(self, table: Table, row: tuple[Any, ...]) -> None:
+        self.of.setdefault(table, []).append(row)
+
+    def write(self, connection: Connection) -> None:
+        """Add all rows, headers first."""
+        for table, rows in self.of.items():
+            connection.exec_driver_sql(insert_sql(table), rows)
+
+
+def head_of(one: Entry, seq: int, computer: str, prev_hash: str, rows_digest: str = "") -> Head:
+    """The header an entry gets in the file, its hash included."""
+    head = Head(
+        seq, str.__str__(one.id), SHAPE_OF[type(one.body)].name, COERCE[int](one.happened_utc_s),
+        COERCE[int](one.written_utc_s), one.who, one.instrument, one.mark, one.note, one.replaces, one.batch,
+        computer, prev_hash, "",
+    )  # fmt: skip
+    return head._replace(hash=hash_of(head, one.body, rows_digest))
+
+
+def read(connection: Connection) -> list[tuple[Head, Body]]:
+    """All headers with their bodies, in the order in which they were written. Raises Torn."""
+    heads = connection.execute(select(entry).order_by(entry.c.seq)).all()
+    lists = _lists(connection)
+    bodies: dict[str, dict[int, Body]] = {}
+    for name in {row[2] for row in heads}:
+        shape = SHAPES.get(name)
+        if shape is None:
+            raise Torn(name)
+        bodies[name] = _bodies(connection, shape, lists)
+    try:
+        return [(Head._make(row), bodies[row[2]][row[0]]) for row in heads]
+    except KeyError as error:
+        raise Torn(error.args[0]) from error
+
+
+def entries(pairs: Iterable[tuple[Head, Body]]) -> list[Entry]:
+    """Headers and bodies as the entries that were written."""
+    return [Entry(h[1], h[3], h[4], body, h[5], h[6], h[7], h[8], h[9], h[10]) for h, body in pairs]
+
+
+_Lists = dict[tuple[int, str], list[Any]]
+
+
+def _lists(connection: Connection) -> _Lists:
+    found: _Lists = {}
+    for item, table in LISTS.items():
+        rows: Sequence[Any] = connection.execute(select(table).order_by(*table.primary_key.columns)).all()
+        if item is Posting:
+            for row in rows:
+                found.setdefault((row[0], "postings"), []).append(Posting._make(row[2:]))
+        else:
+            for row in rows:
+                one = Line._make(row[3:]) if item is Line else row[3]
+                found.setdefault((row[0], row[1]), []).append(one)
+    return found
+
+
+def _bodies(connection: Connection, shape: Shape, lists: _Lists) -> dict[int, Body]:
+    rows: Sequence[Any] = connection.execute(select(shape.table)).all()
+    cls = shape.cls
+    if shape.is_simple:
+        return {row[0]: cls(*row[1:]) for row in rows}
+    found: dict[int, Body] = {}
+    for row in rows:
+        seq, place, values = row[0], 0, []
+        for item in shape.fields:
+            if isinstance(item, Many):
+                values.append(tuple(lists.get((seq, item.name), ())))
+                continue
+            place += 1
+            value = row[place]
+            values.append(bool(value) if item.type is bool and value is not None else value)
+        found[seq] = cls(*values)
+    return found
