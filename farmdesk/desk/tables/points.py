@@ -1,0 +1,99 @@
+"""The table twin of a chart: every point in a row, for those who read figures rather than lines."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from farmdesk.clock import FarmTime
+from farmdesk.text import N_, Moment, Text, Words
+from farmdesk.work.figures import Figure
+
+Index = QModelIndex | QPersistentModelIndex
+Row = tuple[str, str, str, str]
+
+HEADS = (N_("points", "when"), N_("points", "what"), N_("points", "value"), N_("points", "from–to"))
+GOOD_HOURS, HOURS = N_("points", "good hours"), N_("points", "hours")
+ROLES = {
+    "tray": N_("points", "tray"),
+    "meter": N_("points", "meter"),
+    "anchor": N_("points", "anchor"),
+    "hand": N_("points", "by hand"),
+    "logger": N_("points", "logger"),
+    "raw": N_("points", "as read, before it was corrected"),
+    "usual": N_("points", "usual"),
+}
+LOW_HIGH = N_("points", "ahead")
+MOST_ROWS = 20_000  # a logger's whole file is read on the chart, not in a table
+
+
+def rows_of(figure: Figure, words: Words, time: FarmTime) -> list[Row]:
+    """Rows (when, what, value, spread) of a figure and of the smaller one under it, in order of x."""
+    found: list[tuple[float, Row]] = []
+    for part in (figure, figure.under):
+        if part is None:
+            continue
+        decimals = max(part.y_decimals, 1)
+        for curve in part.curves:
+            what = words.say(curve.name or ROLES.get(curve.role, Text("points", curve.role)))
+            if part is not figure:
+                what = f"{words.say(part.title)}, {what}"
+            spread = curve.low.size == curve.x.size and curve.high.size == curve.x.size
+            for i in range(min(curve.x.size, MOST_ROWS)):
+                x, y = float(curve.x[i]), float(curve.y[i])
+                if not math.isfinite(y):
+                    continue
+                low, high = (float(curve.low[i]), float(curve.high[i])) if spread else (y, y)
+                range_ = f"{words.number(low, decimals)}–{words.number(high, decimals)}" if high > low else ""
+                found.append((x, (_when(part, x, words, time), what, words.number(y, decimals, part.y_unit), range_)))
+        if part.fan is not None:
+            for x, low, mid, high in zip(part.fan.x, part.fan.low, part.fan.mid, part.fan.high, strict=True):
+                range_ = f"{words.number(min(low, high), decimals)}–{words.number(max(low, high), decimals)}"
+                value = words.number(float(mid), decimals, part.y_unit, about=True)
+                found.append((float(x), (_when(part, float(x), words, time), words.say(LOW_HIGH), value, range_)))
+    found.sort(key=lambda row: row[0])
+    return [row for _, row in found]
+
+
+def _when(figure: Figure, x: float, words: Words, time: FarmTime) -> str:
+    if figure.x_kind == "time":
+        return words.say(Moment(time.local(x)))
+    return words.number(x, 1, "h")
+
+
+class PointsTable(QAbstractTableModel):
+    """A read-only model over the rows of a figure."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.rows: list[Row] = []
+        self.heads: tuple[str, ...] = ("", "", "", "")
+
+    def show(self, figure: Figure | None, words: Words, time: FarmTime) -> None:
+        """Show the points of this figure."""
+        self.beginResetModel()
+        self.rows = rows_of(figure, words, time) if figure else []
+        self.heads = tuple(words.say(head) for head in HEADS)
+        if figure and figure.x_kind != "time":
+            self.heads = (words.say(GOOD_HOURS if figure.x_kind == "good_h" else HOURS), *self.heads[1:])
+        self.endResetModel()
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:
+        return 0 if parent.isValid() else len(self.rows)
+
+    def columnCount(self, parent: Index = QModelIndex()) -> int:
+        return 0 if parent.isValid() else len(self.heads)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self.rows[index.row()][index.column()]
+        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() >= 2:
+            return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        return None
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if role == Qt.ItemDataRole.DisplayRole and orientation == Qt.Orientation.Horizontal:
+            return self.heads[section]
+        return None
