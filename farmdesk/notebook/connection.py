@@ -24,7 +24,7 @@ PRAGMAS = (
     "cell_size_check=ON",
     "cache_size=-32000",  # 32 MB
     "synchronous=FULL",
-    "journal_mode=DELETE",  # the first that reads the file: rolls back what another program left unfinished
+    "schema_version",  # reads the file, and so rolls back first what a cut-off program left unfinished
 )
 
 
@@ -54,6 +54,7 @@ class Wire:
 
     def __init__(self, connection: sqlite3.Connection) -> None:
         self.raw = connection
+        self.is_open = True
         self._engine = create_engine("sqlite://", creator=lambda: connection, poolclass=StaticPool)
         event.listen(self._engine, "begin", _begin)
 
@@ -71,6 +72,7 @@ class Wire:
 
     def close(self) -> None:
         """Close the file."""
+        self.is_open = False
         self._engine.dispose()
         self.raw.close()
 
