@@ -48,7 +48,7 @@ class MeterPoint:
     def sd_frac(self) -> float:
         """The noise of its mean, without the meter's own bias [fraction]."""
         noise = NOISE_WB_FRAC + NOISE_PER_FRAC * max(0.0, self.wb_frac - NOISE_FROM_FRAC)
-        return noise / self.repeats_n**0.5
+        return float(noise / self.repeats_n**0.5)
 
 
 @dataclass(frozen=True, eq=False)

@@ -23,6 +23,7 @@ class OpenFarm:
     def __init__(self, file: SeasonFile) -> None:
         self.file = file
         self.picture: Picture = fold(file.entries(), file.things)
+        self._seen: dict[int, Picture] = {}
 
     @classmethod
     def open(cls, path: Path, *, read_only: bool = False) -> OpenFarm:
@@ -49,6 +50,20 @@ class OpenFarm:
         """Whether this is a private copy, or a file opened only to be read."""
         return self.file.held is not None or self.file.read_only
 
+    def seen(self, at_utc_s: int | None = None) -> Picture:
+        """The farm at an instant [UTC s] as it was known then; None is now, with all that is known.
+
+        Kept for the last few instants asked for, until something new is written.
+        """
+        if at_utc_s is None:
+            return self.picture
+        kept = self._seen.get(at_utc_s)
+        if kept is None:
+            if len(self._seen) > 7:
+                self._seen.clear()
+            kept = self._seen[at_utc_s] = self.picture.at(at_utc_s, at_utc_s)
+        return kept
+
     def lot(self, code: str) -> LotPicture:
         """One lot's picture. Raises NotPossible where the books have no such lot."""
         lot = self.picture.lots.get(code)
@@ -61,7 +76,7 @@ class OpenFarm:
     ) -> Done:
         """Write the entries of one act in one transaction, and fold them in.
 
-        The written-instant never runs backwards: where the computer's clock has, the last row's stands.
+        The written-instant never runs backwards: where the computer's clock did, the last row's stands.
         Raises NotPossible on a copy that can only be read; FileTrouble where the disk refuses.
         """
         pairs = [(body, hand.instrument) for body in bodies]
@@ -78,7 +93,7 @@ class OpenFarm:
     ) -> Done:
         """Like `write`, each body with the instrument that gave it."""
         self._may_write()
-        written = max(clock.now(), self.picture.book.last_written_utc_s)
+        written = self.written_now()
         batch = new_id() if len(pairs) > 1 else ""
         return self.add(
             [
@@ -97,13 +112,14 @@ class OpenFarm:
     def folded_in(self, entries: Sequence[Entry], label: Text, lot: str = "") -> Done:
         """Fold in entries that stand in the file already."""
         self.picture = self.picture.after(entries)
+        self._seen.clear()
         ids = tuple(entry.id for entry in entries)
         return Done(self._changes(entries), ids, label, lambda farm: farm.strike(ids), lot)
 
     def strike(self, ids: Sequence[str], reason: str = "", label: Text | None = None) -> Done:
         """Strike entries out, and say why: the honest undo. Striking a strike brings its entry back."""
         self._may_write()
-        written = max(clock.now(), self.picture.book.last_written_utc_s)
+        written = self.written_now()
         missing = [i for i in ids if i not in self.picture.book.by_id]
         if missing:
             raise NotPossible(N_("farm", "There is no such row in the notebook."))
@@ -119,12 +135,21 @@ class OpenFarm:
         before = self.things
         self.file.save_things(things)
         self.picture = self.picture.after((), things)
+        self._seen.clear()
         label = N_("farm", "farm set-up")
         return Done(Changes(things=True), (), label, lambda farm: farm.save_things(before))
 
     def close(self) -> None:
         """Close the season file; its copy on closing is made by the notebook."""
         self.file.close()
+
+    def written_now(self) -> int:
+        """The instant to write under: never before the last row's, save in the practice season, where
+        the past is played again.
+        """
+        if self.things.farm.practice:
+            return clock.now()
+        return max(clock.now(), self.picture.book.last_written_utc_s)
 
     def _may_write(self) -> None:
         if self.reading_only:

@@ -66,7 +66,7 @@ def between(typed: str, low: float, high: float, unit: str, hand: Hand) -> tuple
 
 def not_ahead(farm: OpenFarm, at_utc_s: int, hand: Hand) -> None:
     """Ask once when something is said to have happened more than an hour after now."""
-    if at_utc_s > max(clock.now(), farm.picture.book.last_written_utc_s) + clock.HOUR_S:
+    if at_utc_s > farm.written_now() + clock.HOUR_S:
         local = farm.time.local(at_utc_s)
         text = N_(
             "guards",
