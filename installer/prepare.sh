@@ -1,6 +1,7 @@
 # shellcheck shell=bash
 # Read by start.sh and check.sh. `prepare NAME` leaves a .venv that holds what installer/NAME.lock names, and sees
-# that the system has the libraries Qt needs. The network is asked only where something is missing.
+# that the system has the libraries Qt needs; words after the name go to pip. The network is asked only where
+# something is missing.
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 venv=$root/.venv
@@ -41,9 +42,9 @@ add() {
   [[ $(id -u) == 0 ]] || as_root=(sudo -n)
   if command -v apt-get >/dev/null && "${as_root[@]}" true 2>/dev/null; then
     say "Adding $*."
-    "${as_root[@]}" apt-get -qq update >&2 || true # a list that is a day old will do
+    "${as_root[@]}" apt-get -qq update >/dev/null || true # a list that is a day old will do
     "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive \
-      apt-get -qq install -y --no-install-recommends "$@" >&2 && return
+      apt-get -qq install -y --no-install-recommends "$@" >/dev/null && return
   fi
   stop "Something is missing on this computer; please run this line, then start again: sudo apt-get install -y $*"
 }
@@ -86,10 +87,10 @@ prepare() {
   lock_is=$(sha256sum <"$lock")
   if [[ $(cat "$stamp" 2>/dev/null) != "$lock_is" ]] || ! "$py" -c 'import PySide6' 2>/dev/null; then
     make_venv
-    say "Setting up Farmdesk, once: this fetches up to 300 MB and may take some minutes."
+    say "Setting up Farmdesk, once: fetching what installer/$1.lock names, up to 300 MB."
     rm -f "$stamp"
     "$py" -m pip install --quiet --no-input --disable-pip-version-check --no-cache-dir --no-deps \
-      --only-binary=:all: --require-hashes -r "$lock" >&2 ||
+      --only-binary=:all: --require-hashes "${@:2}" -r "$lock" >&2 ||
       stop "The packages could not be fetched or did not match their hashes; with a network, run the same line again."
     echo "$lock_is" >"$stamp"
   fi

@@ -7,7 +7,7 @@ source "$(dirname "${BASH_SOURCE[0]}")/prepare.sh"
 window_opens() {
   has_display && (
     ulimit -c 0
-    "$py" -c 'from PySide6.QtGui import QGuiApplication as App; App([])'
+    "$py" -c 'from PySide6.QtGui import QGuiApplication as App; App([])' || exit 1 # said here, the abort is not reported by the shell
   ) >/dev/null 2>&1
 }
 
