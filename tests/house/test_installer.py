@@ -125,5 +125,6 @@ def test_a_display_is_there_when_one_is_named(computer: Computer, environment: d
 
 def test_pip_is_held_to_the_hashes_and_told_of_no_host() -> None:
     script = PREPARE.read_text()
-    assert "--require-hashes" in script and "--only-binary=:all:" in script
+    assert "--require-hashes" in script
+    assert "--only-binary=:all:" in script
     assert not any(word in script for word in ("--index-url", "--trusted-host", "--find-links", "://"))

@@ -90,15 +90,19 @@ def test_a_number_names_its_unit(path: Path) -> None:
     assert not found, "\n".join(found)
 
 
-@pytest.mark.parametrize("path", python(*FLOORS_WITH_DOCSTRINGS, "installer", "demo_data"), ids=name_of)
-def test_public_things_have_docstrings(path: Path) -> None:
-    bare = [
+def silent(path: Path) -> list[str]:
+    """Public functions and methods of a file without a docstring; a method that answers for a base class needs none."""
+    said = {name.split(".")[-1] for name, node in public(path) if ast.get_docstring(node)}
+    return [
         name
         for name, node in public(path)
-        if not ast.get_docstring(node)
-        and not (isinstance(node, ast.ClassDef) and "Protocol" in map(ast.unparse, node.bases))
+        if isinstance(node, ast.FunctionDef) and not ast.get_docstring(node) and not ("." in name and node.name in said)
     ]
-    assert not bare, f"{name_of(path)} does not say what these are for"
+
+
+@pytest.mark.parametrize("path", python(*FLOORS_WITH_DOCSTRINGS, "installer", "demo_data"), ids=name_of)
+def test_public_functions_have_docstrings(path: Path) -> None:
+    assert not silent(path)
 
 
 def test_the_reading_of_names_is_no_dream() -> None:

@@ -79,9 +79,11 @@ def test_nothing_names_a_place_of_its_making(pattern: re.Pattern[str]) -> None:
 
 def test_places_are_seen() -> None:
     assert A_HOST.search("https://files." + "pythonhosted" + ".org/packages")
-    assert A_MACHINE.search("see /" + "home/ana/farm") and A_MACHINE.search("'/" + "work/main/x'")
+    assert A_MACHINE.search("see /" + "home/ana/farm")
+    assert A_MACHINE.search("'/" + "work/main/x'")
     assert not A_MACHINE.search("farmdesk/work/drying.py and ./home/x")
-    assert A_WORD.search("the seed " + "document") and not A_WORD.search("seed of the coffee")
+    assert A_WORD.search("the seed " + "document")
+    assert not A_WORD.search("seed of the coffee")
 
 
 def test_the_checkout_is_read() -> None:
