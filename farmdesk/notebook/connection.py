@@ -82,13 +82,22 @@ def _begin(connection: Connection) -> None:
     connection.exec_driver_sql("BEGIN IMMEDIATE" if writing else "BEGIN")
 
 
+def clear(path: Path) -> None:
+    """Take away a database that is not wanted any more, and the journal that a cut-off program left beside it.
+
+    A stranger's journal would be rolled back into the next file of that name.
+    """
+    path.unlink(missing_ok=True)
+    path.with_name(path.name + "-journal").unlink(missing_ok=True)
+
+
 def backup(source: sqlite3.Connection, target: Path, *, lasting: bool) -> None:
     """Copy a whole database page by page into a new file, through SQLite's own interface.
 
     `lasting` waits until the copy lies on the disk; a private copy need not. Removes the target when it fails.
     Raises sqlite3.Error; OperationalError with the code BUSY when the source's writer does not let go.
     """
-    target.unlink(missing_ok=True)
+    clear(target)
     tries = 0
 
     def watch(status: int, remaining: int, total: int) -> None:
@@ -106,7 +115,7 @@ def backup(source: sqlite3.Connection, target: Path, *, lasting: bool) -> None:
         finally:
             copy.close()
     except BaseException:
-        target.unlink(missing_ok=True)
+        clear(target)
         raise
 
 

@@ -16,9 +16,10 @@ from farmdesk import clock, paths
 from farmdesk.clock import FarmTime
 from farmdesk.errors import FileTrouble
 from farmdesk.notebook import connection
-from farmdesk.notebook.rows import entries, read
+from farmdesk.notebook.lock import Holder, Lock
+from farmdesk.notebook.rows import Torn, entries, read
 from farmdesk.notebook.things_rows import read_things
-from farmdesk.notebook.trouble import damaged, said
+from farmdesk.notebook.trouble import busy, damaged, said
 from farmdesk.picture.picture import fold
 from farmdesk.text import N_
 
@@ -64,13 +65,16 @@ def copy_checked(wire: connection.Wire, source: Path, target: Path) -> CopyRepor
 
     A copy that stood there before stays until the new one is sound. Raises FileTrouble.
     """
-    if target.exists() and target.samefile(source):
-        raise FileTrouble(
-            N_("notebook", "{file} cannot be copied onto itself.", file=target.name),
-            N_("notebook", "Choose another folder or another name."),
-        )
     part = target.with_name(target.name + ".part")
     with said(target):
+        if target.exists() and target.samefile(source):
+            raise FileTrouble(
+                N_("notebook", "{file} cannot be copied onto itself.", file=target.name),
+                N_("notebook", "Choose another folder or another name."),
+            )
+        lock = Lock.take(target)
+        if isinstance(lock, Holder):
+            raise busy(target)
         try:
             connection.backup(wire.raw, part, lasting=True)
             copy = connection.Wire(connection.connect(part, "ro"))
@@ -81,14 +85,20 @@ def copy_checked(wire: connection.Wire, source: Path, target: Path) -> CopyRepor
                 copy.close()
             if found is None or found != counts(wire):
                 raise FileTrouble(
-                    N_("notebook", "The copy {file} is not the same as the season file; it was removed.", file=target.name),
+                    N_(
+                        "notebook",
+                        "The copy {file} is not the same as the season file; it was removed.",
+                        file=target.name,
+                    ),
                     N_("notebook", "Try again, or take another stick."),
                 )
+            connection.clear(target)
             os.replace(part, target)
-        except ValueError:  # text or a row that cannot be read back
-            raise damaged(target) from None
+        except Torn as error:
+            raise damaged(source) from error
         finally:
-            part.unlink(missing_ok=True)
+            connection.clear(part)
+            lock.release()
         bytes_n = target.stat().st_size
     return CopyReport(target, bytes_n, found.entries_n, found.logger_rows_n, found.lots_n, clock.now())
 
@@ -130,7 +140,9 @@ def keep_before_steps(source: sqlite3.Connection, path: Path, file_id: str, from
 
 def automatic(folder: Path) -> list[Path]:
     """The automatic copies in a folder, oldest first by the date in their names."""
-    return sorted(path for path in folder.glob("[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9] *") if path.suffix != ".part")
+    return sorted(
+        path for path in folder.glob("[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9] *") if path.suffix != ".part"
+    )
 
 
 def spare(copies: list[Path], kept_n: int = KEPT_N) -> list[Path]:

@@ -64,7 +64,7 @@ class Lock:
             os.close(descriptor)
             if attempt:  # its holder has not written its name yet, or is just going
                 time.sleep(0.01)
-        return Holder("?", clock.now(), 0, "")
+        return Holder("", clock.now(), 0, "")
 
     def release(self) -> None:
         """Let the next program write."""

@@ -12,6 +12,11 @@ from itertools import chain, repeat
 
 import numpy as np
 from numpy.typing import NDArray
+from sqlalchemy import Connection, select
+
+from farmdesk.notebook.tables import SHAPE_OF, entry
+from farmdesk.picture.entries import Entry, LoggerFile, Strike
+from farmdesk.picture.fold import struck_by
 
 PIECE_N = 20_000  # rows at a time: some hundredths of a second (measured)
 INSERT = "INSERT INTO logger_row (entry_seq, at_utc_s, value) VALUES (?, ?, ?)"
@@ -53,7 +58,7 @@ def write(
     """Add rows in pieces inside the running transaction; False as soon as `on_progress(rows written)` says so."""
     for start in range(0, len(at_utc_s), PIECE_N):
         piece = slice(start, start + PIECE_N)
-        connection.executemany(INSERT, zip(repeat(seq), at_utc_s[piece].tolist(), values[piece].tolist()))  # noqa: B905
+        connection.executemany(INSERT, zip(repeat(seq), at_utc_s[piece].tolist(), values[piece].tolist()))
         if on_progress is not None and on_progress(min(start + PIECE_N, len(at_utc_s))) is False:
             return False
     return True
@@ -97,3 +102,20 @@ def last_utc_s(connection: sqlite3.Connection, seqs: Sequence[int]) -> int | Non
     """The latest instant [UTC s] under any of these entries."""
     marks = (connection.execute("SELECT max(at_utc_s) FROM logger_row WHERE entry_seq = ?", (seq,)) for seq in seqs)
     return max((at for cursor in marks for (at,) in cursor if at is not None), default=None)
+
+
+def live(look: Connection, **same: str) -> list[int]:
+    """The numbers of the logger entries that are not struck and whose body has these values."""
+    body, strike = SHAPE_OF[LoggerFile].table.c, SHAPE_OF[Strike].table.c
+    strikes = select(entry.c.id, entry.c.written_utc_s, strike.target).join_from(
+        entry, SHAPE_OF[Strike].table, strike.entry == entry.c.seq
+    )
+    struck = struck_by(Entry(row[0], row[1], row[1], Strike(row[2])) for row in look.execute(strikes))
+    found = select(entry.c.seq, entry.c.id).join_from(entry, SHAPE_OF[LoggerFile].table, body.entry == entry.c.seq)
+    found = found.where(*(body[name] == value for name, value in same.items())).order_by(entry.c.seq)
+    return [row[0] for row in look.execute(found) if row[1] not in struck]
+
+
+def live_like(look: Connection, body: LoggerFile) -> list[int]:
+    """The numbers of the live logger entries of the same logger, quantity, lot and place."""
+    return live(look, logger=body.logger, quantity=body.quantity, lot=body.lot, place=body.place)

@@ -8,10 +8,12 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from typing import Any, NamedTuple
 
-from sqlalchemy import Connection, Table, select
+from sqlalchemy import Connection, Table, func, select
 
-from farmdesk.notebook.tables import COERCE, LISTS, SHAPE_OF, SHAPES, Many, Shape, entry, insert_sql
-from farmdesk.picture.entries import Body, Entry, Line, Posting
+from farmdesk.errors import NotPossible
+from farmdesk.notebook.tables import COERCE, LISTS, SHAPE_OF, SHAPES, Many, Shape, entry, insert_sql, posting
+from farmdesk.picture.entries import TYPED, Body, Entry, Line, Posting
+from farmdesk.text import N_, Num
 
 
 class Head(NamedTuple):
@@ -107,20 +109,51 @@ def head_of(one: Entry, seq: int, computer: str, prev_hash: str, rows_digest: st
     return head._replace(hash=hash_of(head, one.body, rows_digest))
 
 
+def last(connection: Connection) -> tuple[int, str]:
+    """The number and the hash of the last entry; (0, "") before the first."""
+    row = connection.execute(select(entry.c.seq, entry.c.hash).order_by(entry.c.seq.desc()).limit(1)).first()
+    return (row[0], row[1]) if row else (0, "")
+
+
+def unbalanced(connection: Connection, first_seq: int = 1) -> list[tuple[str, int]]:
+    """Entries whose postings are all typed and do not sum to zero: (id, grams [g] too many)."""
+    query = (
+        select(entry.c.id, func.sum(posting.c.grams))
+        .join(posting, posting.c.entry == entry.c.seq)
+        .where(posting.c.entry >= first_seq)
+        .group_by(entry.c.seq, entry.c.id)
+        .having(func.max(posting.c.way) == TYPED, func.sum(posting.c.grams) != 0)
+        .order_by(entry.c.seq)
+    )
+    return [(row[0], row[1]) for row in connection.execute(query)]
+
+
+def hold_balanced(connection: Connection, first_seq: int) -> None:
+    """Raises NotPossible when typed postings of an entry from this number on do not sum to zero."""
+    for _, grams in unbalanced(connection, first_seq):
+        over = Num(abs(grams) / 1000.0, "kg", 3)
+        more = N_("notebook", "More arrives than leaves: {over} come from nowhere. Nothing was written.", over=over)
+        less = N_("notebook", "More leaves than arrives: {over} go nowhere. Nothing was written.", over=over)
+        raise NotPossible(more if grams > 0 else less, N_("notebook", "Name where the difference comes from or goes."))
+
+
 def read(connection: Connection) -> list[tuple[Head, Body]]:
     """All headers with their bodies, in the order in which they were written. Raises Torn."""
+    whole: list[tuple[Head, Body]] = []
+    for head, body in read_what_is_left(connection):
+        if body is None:
+            raise Torn(head.id)
+        whole.append((head, body))
+    return whole
+
+
+def read_what_is_left(connection: Connection) -> list[tuple[Head, Body | None]]:
+    """All headers in the order in which they were written, with None for a body that is lost or of no known kind."""
     heads = connection.execute(select(entry).order_by(entry.c.seq)).all()
     lists = _lists(connection)
-    bodies: dict[str, dict[int, Body]] = {}
-    for name in {row[2] for row in heads}:
-        shape = SHAPES.get(name)
-        if shape is None:
-            raise Torn(name)
-        bodies[name] = _bodies(connection, shape, lists)
-    try:
-        return [(Head._make(row), bodies[row[2]][row[0]]) for row in heads]
-    except KeyError as error:
-        raise Torn(error.args[0]) from error
+    names = {row[2] for row in heads}
+    bodies = {name: _bodies(connection, SHAPES[name], lists) if name in SHAPES else {} for name in names}
+    return [(Head._make(row), bodies[row[2]].get(row[0])) for row in heads]
 
 
 def entries(pairs: Iterable[tuple[Head, Body]]) -> list[Entry]:
@@ -140,8 +173,7 @@ def _lists(connection: Connection) -> _Lists:
                 found.setdefault((row[0], "postings"), []).append(Posting._make(row[2:]))
         else:
             for row in rows:
-                one = Line._make(row[3:]) if item is Line else row[3]
-                found.setdefault((row[0], row[1]), []).append(one)
+                found.setdefault((row[0], row[1]), []).append(Line._make(row[3:]) if item is Line else row[3])
     return found
 
 
@@ -152,7 +184,8 @@ def _bodies(connection: Connection, shape: Shape, lists: _Lists) -> dict[int, Bo
         return {row[0]: cls(*row[1:]) for row in rows}
     found: dict[int, Body] = {}
     for row in rows:
-        seq, place, values = row[0], 0, []
+        seq, place = row[0], 0
+        values: list[Any] = []
         for item in shape.fields:
             if isinstance(item, Many):
                 values.append(tuple(lists.get((seq, item.name), ())))

@@ -13,7 +13,7 @@ from pathlib import Path
 from types import TracebackType
 
 import numpy as np
-from sqlalchemy import Connection, func, select
+from sqlalchemy import func, select
 
 from farmdesk import clock
 from farmdesk.clock import FarmTime
@@ -23,11 +23,10 @@ from farmdesk.notebook.copies import CopyReport, PrivateCopy
 from farmdesk.notebook.ids import computer_name, new_id, rise_above
 from farmdesk.notebook.lock import Holder, Lock
 from farmdesk.notebook.things_rows import read_things, write_things
-from farmdesk.notebook.trouble import damaged, no_season_file, said
-from farmdesk.picture.entries import Entry, LoggerFile, Strike
-from farmdesk.picture.fold import struck_by
+from farmdesk.notebook.trouble import damaged, said
+from farmdesk.picture.entries import Entry, LoggerFile
 from farmdesk.picture.things import Things
-from farmdesk.text import Moment, N_, Num, Text
+from farmdesk.text import N_, Moment, Text
 
 __all__ = ["CopyReport", "Held", "SeasonFile", "computer_name", "new_id"]
 
@@ -42,6 +41,12 @@ class Held:
 
     def sentence(self, time: FarmTime) -> Text:
         """Who has the file open, and how old what is seen here is, in farm time."""
+        if not self.who:
+            return N_(
+                "notebook",
+                "Another program has this season open. You are reading a copy made at {copied}; nothing can be written here.",
+                copied=Moment(time.local(self.copied_at_utc_s)),
+            )
         return N_(
             "notebook",
             "{who} has this season open since {since}. You are reading a copy made at {copied}; nothing can be written here.",
@@ -66,7 +71,7 @@ class SeasonFile:
         try:
             with self._wire.reading() as look:
                 self._things = read_things(look)
-                self._file_id = str(look.execute(select(tables.origin.c.file_id)).scalar_one())
+                self._file_id = look.execute(select(tables.origin.c.file_id)).scalar() or ""
                 rise_above(look.execute(select(func.max(tables.entry.c.id))).scalar() or "")
             self.time.local(0)
         except BaseException:
@@ -87,11 +92,12 @@ class SeasonFile:
                 )
             part = path.with_name(path.name + ".part")
             try:
-                part.unlink(missing_ok=True)
+                connection.clear(part)
                 _make(part, things)
+                connection.clear(path)
                 os.replace(part, path)
             except BaseException:
-                part.unlink(missing_ok=True)
+                connection.clear(part)
                 lock.release()
                 raise
         return cls._open(path, lock, None, None)
@@ -127,7 +133,7 @@ class SeasonFile:
                 lock.release()
             if private:
                 private.remove()
-            if isinstance(error, (rows.Torn, NotPossible, ValueError, TypeError)):
+            if isinstance(error, (rows.Torn, NotPossible)):
                 raise damaged(path) from error  # a row that says what no row can say
             raise
 
@@ -136,6 +142,11 @@ class SeasonFile:
 
     def __exit__(self, kind: type[BaseException] | None, error: BaseException | None, at: TracebackType | None) -> None:
         self.close()
+
+    @property
+    def can_write(self) -> bool:
+        """Whether this program holds the lock; a private copy can only be read."""
+        return self._lock is not None
 
     @property
     def things(self) -> Things:
@@ -177,7 +188,7 @@ class SeasonFile:
         """
         self._may_write()
         with said(self.path), self._wire.writing() as write:
-            seq, prev_hash = _last(write)
+            seq, prev_hash = rows.last(write)
             first, computer, new = seq + 1, computer_name(), rows.Rows()
             for one in entries:
                 seq += 1
@@ -185,7 +196,7 @@ class SeasonFile:
                 new.add(head, one.body)
                 prev_hash = head.hash
             new.write(write)
-            _balanced(write, first)
+            rows.hold_balanced(write, first)
         self._changed = True
 
     def append_logger(
@@ -209,13 +220,13 @@ class SeasonFile:
         raw = self._wire.raw
         with said(self.path), self._wire.writing() as write:
             if len(at):
-                known = logger_rows.instants(raw, _like(write, entry.body), int(at[0]), int(at[-1]))
+                known = logger_rows.instants(raw, logger_rows.live_like(write, entry.body), int(at[0]), int(at[-1]))
                 if len(known):
                     new = ~np.isin(at, known)
                     at, value = at[new], value[new]
             if not len(at):
                 return 0
-            seq, prev_hash = _last(write)
+            seq, prev_hash = rows.last(write)
             head = rows.head_of(entry, seq + 1, computer_name(), prev_hash, logger_rows.digest(at, value))
             laid = rows.Rows()
             laid.add(head, entry.body)
@@ -236,7 +247,7 @@ class SeasonFile:
     def logger_last_utc_s(self, logger: str) -> int | None:
         """The latest instant [UTC s] that a live entry of this logger holds; None where there is none."""
         with said(self.path), self._wire.reading() as look:
-            return logger_rows.last_utc_s(self._wire.raw, _live(look, logger=logger))
+            return logger_rows.last_utc_s(self._wire.raw, logger_rows.live(look, logger=logger))
 
     def fresh_copy(self) -> None:
         """Take the private copy again, as the file is now. Raises FileTrouble; the old copy stays then."""
@@ -250,6 +261,11 @@ class SeasonFile:
         self.__dict__.update(fresh.__dict__)
         old_wire.close()
         old_private.remove()
+
+    @property
+    def copies(self) -> list[Path]:
+        """The automatic copies of this file, the newest first."""
+        return copies.automatic(copies.folder_of(self.path, self._file_id))[::-1]
 
     def copy_to(self, target: Path) -> CopyReport:
         """Copy the file as it is now to a stick or a folder, open the copy, fold it, and hold it against this one.
@@ -287,22 +303,16 @@ def _opened(path: Path, private: PrivateCopy | None) -> connection.Wire:
     """Open, refuse what is not ours to open, and climb the steps that are missing."""
     raw = connection.connect(private.path if private else path)
     try:
-        if not steps.is_season_file(raw):
-            raise no_season_file(path)
-        found = steps.version_of(raw)
-        if found > steps.version():
-            raise FileTrouble(
-                N_("notebook", "{file} was written by a newer version of this program; it was not touched.", file=path.name),
-                N_("notebook", "Install the newer version here, or open the file on the other computer."),
-            )
-        if found < 1 or raw.execute("PRAGMA quick_check(1)").fetchone()[0] != "ok":
+        steps.hold_known(raw, path)
+        if raw.execute("PRAGMA quick_check(1)").fetchone()[0] != "ok":
             raise damaged(path)
         raw.execute("PRAGMA journal_mode=DELETE")
+        found = steps.version_of(raw)
         if found < steps.version():
             if private is None:
                 copies.keep_before_steps(raw, path, raw.execute("SELECT file_id FROM origin").fetchone()[0], found)
             steps.climb(raw)
-        if any(kind == "table" and (kind, name) not in steps.schema_of(raw) for kind, name in steps.schema()):
+        if any(kind == "table" for kind, _ in steps.strangers(raw)):
             raise damaged(path)
         if private is not None:
             raw.execute("PRAGMA query_only=ON")
@@ -325,47 +335,3 @@ def _make(path: Path, things: Things) -> None:
             write_things(write, things)
     finally:
         wire.close()
-
-
-def _last(look: Connection) -> tuple[int, str]:
-    """The number and the hash of the last entry."""
-    entry = tables.entry.c
-    row = look.execute(select(entry.seq, entry.hash).order_by(entry.seq.desc()).limit(1)).first()
-    return (row[0], row[1]) if row else (0, "")
-
-
-def unbalanced(look: Connection, first_seq: int = 1) -> list[tuple[str, int]]:
-    """Entries whose postings are all typed and do not sum to zero: (id, grams [g] too many)."""
-    posting, entry = tables.posting.c, tables.entry.c
-    query = (
-        select(entry.id, func.sum(posting.grams))
-        .join(tables.posting, posting.entry == entry.seq)
-        .where(posting.entry >= first_seq)
-        .group_by(entry.seq, entry.id)
-        .having(func.max(posting.way) == 0, func.sum(posting.grams) != 0)
-        .order_by(entry.seq)
-    )
-    return [(row[0], row[1]) for row in look.execute(query)]
-
-
-def _balanced(look: Connection, first_seq: int) -> None:
-    for _, grams in unbalanced(look, first_seq):
-        over = Num(abs(grams) / 1000.0, "kg", 3)
-        more = N_("notebook", "More arrives than leaves: {over} appear from nowhere. Nothing was written.", over=over)
-        less = N_("notebook", "More leaves than arrives: {over} go nowhere. Nothing was written.", over=over)
-        raise NotPossible(more if grams > 0 else less, N_("notebook", "Name where the difference comes from or goes."))
-
-
-def _live(look: Connection, **same: str) -> list[int]:
-    """The numbers of live logger entries whose body has these values."""
-    entry, body, strike = tables.entry.c, tables.SHAPE_OF[LoggerFile].table, tables.SHAPE_OF[Strike].table
-    strikes = select(entry.id, entry.written_utc_s, strike.c.target).join(strike, strike.c.entry == entry.seq)
-    struck = struck_by(Entry(row[0], row[1], row[1], Strike(row[2])) for row in look.execute(strikes))
-    found = select(entry.seq, entry.id).join(body, body.c.entry == entry.seq).order_by(entry.seq)
-    found = found.where(*(body.c[name] == value for name, value in same.items()))
-    return [row[0] for row in look.execute(found) if row[1] not in struck]
-
-
-def _like(look: Connection, body: LoggerFile) -> list[int]:
-    return _live(look, logger=body.logger, quantity=body.quantity, lot=body.lot, place=body.place)
-

@@ -36,7 +36,7 @@ from farmdesk.picture.things import Farm, Method, Things
 # The last second that a date can say in any zone: 30 December 9999.
 LAST_UTC_S = 253_402_214_400
 COLUMN = {str: Text, int: Integer, float: REAL, bool: Integer}
-DIALECT = sqlite.dialect()  # type: ignore[no-untyped-call]
+DIALECT = sqlite.dialect()
 KEEP = "What happened stays written: strike it with a new entry instead of changing it."
 
 metadata = MetaData(
@@ -263,8 +263,10 @@ def triggers() -> list[str]:
     made = []
     for table, sentence in [*((table, KEEP) for table in HAPPENED), (THINGS["methods"].table, _METHOD)]:
         quoted = DIALECT.identifier_preparer.quote(table.name)
-        for act in ("update", "delete"):
-            made.append(_trigger(f"{table.name}_no_{act}", f"BEFORE {act.upper()} ON {quoted}", sentence))
+        made += [
+            _trigger(f"{table.name}_no_{act}", f"BEFORE {act.upper()} ON {quoted}", sentence)
+            for act in ("update", "delete")
+        ]
         if table is logger_row:  # a look-up for each of a million rows would double the time; `verify` sees a swap
             continue
         keys = [c.name for c in table.primary_key.columns]
@@ -284,7 +286,8 @@ def _trigger(name: str, when: str, sentence: str) -> str:
 def schema_sql() -> list[str]:
     """The SQL statements that make all tables and triggers, in the order in which they can be run."""
     tables = [str(CreateTable(table).compile(dialect=DIALECT)).strip() for table in metadata.sorted_tables]
-    return [re.sub(r"\s+\n", "\n", sql).replace("\t", "  ").replace(")\n STRICT", ") STRICT").replace(")\n WITHOUT ROWID, STRICT", ") WITHOUT ROWID, STRICT") for sql in tables] + triggers()
+    even = [re.sub(r"\s*\n\s*", "\n  ", sql) for sql in tables]
+    return [re.sub(r"\s+\)\s+(STRICT|WITHOUT)", r"\n) \1", sql) for sql in even] + triggers()
 
 
 def insert_sql(table: Table) -> str:

@@ -25,7 +25,11 @@ def busy(path: Path) -> FileTrouble:
 def protected(path: Path) -> FileTrouble:
     """The file, its folder or its stick cannot be written."""
     return FileTrouble(
-        N_("notebook", "Nothing can be written to {file}: the file, its folder or the stick is write-protected.", file=path.name),
+        N_(
+            "notebook",
+            "Nothing can be written to {file}: the file, its folder or the stick is write-protected.",
+            file=path.name,
+        ),
         N_("notebook", "Copy it to a folder of your own and open it there."),
     )
 
@@ -67,6 +71,14 @@ def no_season_file(path: Path) -> FileTrouble:
     return FileTrouble(
         N_("notebook", "{file} is not a season file.", file=path.name),
         N_("notebook", "Choose the file that this program wrote."),
+    )
+
+
+def newer(path: Path) -> FileTrouble:
+    """A file that knows more than this program does."""
+    return FileTrouble(
+        N_("notebook", "{file} was written by a newer version of this program; it was not touched.", file=path.name),
+        N_("notebook", "Install the newer version here, or open the file on the other computer."),
     )
 
 

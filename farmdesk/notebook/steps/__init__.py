@@ -9,6 +9,9 @@ from __future__ import annotations
 import sqlite3
 from functools import cache
 from importlib import resources
+from pathlib import Path
+
+from farmdesk.notebook.trouble import newer, no_season_file
 
 APPLICATION_ID = 0x4661726D  # "Farm", by which a season file is known
 
@@ -30,9 +33,12 @@ def version_of(connection: sqlite3.Connection) -> int:
     return int(connection.execute("PRAGMA user_version").fetchone()[0])
 
 
-def is_season_file(connection: sqlite3.Connection) -> bool:
-    """Whether a database says that it is a season file."""
-    return int(connection.execute("PRAGMA application_id").fetchone()[0]) == APPLICATION_ID
+def hold_known(connection: sqlite3.Connection, path: Path) -> None:
+    """Raises FileTrouble for a database that is no season file, or one that a newer version wrote."""
+    if connection.execute("PRAGMA application_id").fetchone()[0] != APPLICATION_ID or version_of(connection) < 1:
+        raise no_season_file(path)
+    if version_of(connection) > version():
+        raise newer(path)
 
 
 def climb(connection: sqlite3.Connection, sqls: tuple[str, ...] | None = None) -> None:
@@ -67,6 +73,12 @@ def schema_of(connection: sqlite3.Connection) -> dict[tuple[str, str], str]:
     """The SQL of every table, index and trigger by (type, name), white space evened out."""
     rows = connection.execute("SELECT type, name, sql FROM sqlite_master WHERE name NOT LIKE 'sqlite%'")
     return {(kind, name): " ".join((sql or "").split()) for kind, name, sql in rows}
+
+
+def strangers(connection: sqlite3.Connection) -> list[tuple[str, str]]:
+    """Tables, indexes and triggers that are missing, changed or too many: (type, name)."""
+    found, ours = schema_of(connection), schema()
+    return sorted(key for key in found.keys() | ours.keys() if found.get(key) != ours.get(key))
 
 
 @cache
