@@ -48,7 +48,7 @@ class OpenFarm:
     @property
     def reading_only(self) -> bool:
         """Whether this is a private copy, or a file opened only to be read."""
-        return self.file.held is not None or self.file.read_only
+        return not self.file.can_write
 
     def seen(self, at_utc_s: int | None = None) -> Picture:
         """The farm at an instant [UTC s] as it was known then; None is now, with all that is known.

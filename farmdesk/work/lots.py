@@ -1,0 +1,121 @@
+"""A lot's page: everything the books say of it, at an instant, as known then."""
+
+from __future__ import annotations
+
+from farmdesk.ahead.range import Ahead
+from farmdesk.errors import NotPossible
+from farmdesk.picture.codes import read_code
+from farmdesk.picture.curves import moisture_known
+from farmdesk.picture.entries import Reading, Remark
+from farmdesk.picture.fold import LotPicture
+from farmdesk.picture.measures import family
+from farmdesk.picture.picture import Picture
+from farmdesk.text import N_, Day, Days, Fact, Moment, Num, Text, kg, pct
+from farmdesk.work.balances import mill_balance, river, unexplained
+from farmdesk.work.cards import lot_card, lot_cards
+from farmdesk.work.charts import drying_figure, ferment_figures
+from farmdesk.work.farm import OpenFarm
+from farmdesk.work.forecasts import ready
+from farmdesk.work.normals import normals
+from farmdesk.work.portions import lies_at
+from farmdesk.work.stories import LotCard, LotStory, Reached
+
+__all__ = ["ahead_of", "lot_cards", "lot_story"]
+
+
+def _lot(picture: Picture, code: str) -> LotPicture:
+    lot = picture.lots.get(code)
+    if lot is None:
+        raise NotPossible(N_("lots", "There is no lot {code} in this season at this time.", code=code))
+    return lot
+
+
+def ahead_of(farm: OpenFarm, code: str, at_utc_s: int) -> Ahead:
+    """When a lot will be done with what it was at, asked at an instant [UTC s] and as known then.
+
+    Raises NotPossible for an unknown lot, or one that was neither in a vessel nor on the beds.
+    """
+    picture = farm.seen(at_utc_s)
+    answer = ready(picture, _lot(picture, read_code(code)))
+    if answer is None:
+        raise NotPossible(
+            N_("lots", "{code} was in no vessel and on no bed then, so there is no end to ask for.", code=code)
+        )
+    return answer
+
+
+def lot_story(farm: OpenFarm, code: str, at_utc_s: int | None = None, x_kind: str = "time") -> LotStory:
+    """The story of one lot; `x_kind` of its drying chart is `time` or `good_h`. Raises NotPossible."""
+    picture = farm.seen(at_utc_s)
+    lot = _lot(picture, code)
+    card = lot_card(picture, lot)
+    rows, of = normals(picture, lot)
+    balance, balance_of = mill_balance(picture, lot)
+    parents, children = family(lot)
+    beds = tuple(lies_at(lot, picture.things.places))
+    vessels = tuple(lies_at(lot, picture.things.vessels))
+    trays = tuple(dict.fromkeys(e.body.tray for e in lot.of(Reading) if e.body.tray))  # type: ignore[union-attr]
+    return LotStory(
+        card,
+        headline(card),
+        ferment_figures(farm, picture, lot),
+        drying_figure(farm, picture, lot, x_kind),
+        river(picture, lot),
+        unexplained(picture, lot),
+        rows,
+        of,
+        deviations(picture, lot),
+        tuple(doubt.text for doubt in picture.doubts if doubt.lot == code),
+        balance,
+        balance_of,
+        tuple(Reached(c, g) for c, g in parents.items()),
+        tuple(Reached(c, g) for c, g in children.items()),
+        beds,
+        trays,
+        vessels,
+        _last_reading(picture, lot),
+        "ph" if vessels else "moisture" if beds else "none",
+    )
+
+
+def headline(card: LotCard) -> Text:
+    """The line beside the code: method, blocks, picking days, where it is, its weight and moisture."""
+    facts: dict[str, Fact] = {"method": card.method, "block": card.blocks or "–", "where": card.where}
+    if card.picked:
+        facts["days"] = Days(*card.picked)
+        line = N_("lots", "{method}, block {block}, picked {days}, {where}", **facts)
+    elif card.alias:
+        line = N_("lots", "{method}, joint lot {alias}, block {block}, {where}", **facts, alias=card.alias)
+    else:
+        line = N_("lots", "{method}, {where}", **facts)
+    if card.now.grams is None:
+        return line
+    now = kg(card.now.grams, about=card.now.mark != "measured")
+    if card.moisture_wb_frac is None:
+        return N_("lots", "{line}, now {now}", line=line, now=now)
+    return N_("lots", "{line}, now {now} at {moisture}", line=line, now=now, moisture=pct(card.moisture_wb_frac))
+
+
+def deviations(picture: Picture, lot: LotPicture) -> tuple[Text, ...]:
+    """What differed from the method, as it was written, oldest first."""
+    return tuple(
+        N_("lots", "{day}: {text}", day=Day(picture.time.farm_day(e.happened_utc_s)), text=e.body.text)  # type: ignore[union-attr]
+        for e in lot.of(Remark)
+        if e.body.about == "deviation"  # type: ignore[union-attr]
+    )
+
+
+def _last_reading(picture: Picture, lot: LotPicture) -> Text | None:
+    known = moisture_known(lot, picture.things, picture.corrections)
+    rows = lot.of(Reading)
+    if not rows:
+        return None
+    last = rows[-1]
+    assert isinstance(last.body, Reading)
+    at = Moment(picture.time.local(last.happened_utc_s), weekday=True)
+    if last.body.quantity == "ph":
+        return N_("lots", "last reading pH {value}, {at}", value=Num(last.body.value, "", 2), at=at)
+    if known is None:
+        return N_("lots", "last reading {at}", at=at)
+    at = Moment(picture.time.local(known.at_utc_s), weekday=True)
+    return N_("lots", "last reading {value}, {at}", value=pct(known.wb_frac), at=at)

@@ -1,0 +1,88 @@
+"""A lot's numbers beside the own normal of its method: median and spread of the farm's other lots."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from statistics import median
+
+from farmdesk.picture.fold import LotPicture
+from farmdesk.picture.measures import (
+    accepted_g,
+    area_days_m2_d,
+    dry_days_d,
+    fills,
+    floaters_g,
+    loading_kg_m2,
+    method_of,
+    outturn_frac,
+    ripe_frac,
+    spread_g,
+    stored_g,
+)
+from farmdesk.picture.picture import Picture
+from farmdesk.text import N_, Num, Text
+from farmdesk.work.stories import Normal
+
+ENOUGH_N = 5  # fewer own lots than this are no normal (common practice, no source)
+UNUSUAL_MADS = 3.0
+
+
+def _ratio(part: int | None, whole: int | None) -> float | None:
+    return part / whole if part and whole else None
+
+
+def _hours(picture: Picture, lot: LotPicture) -> float | None:
+    hours = [f.hours_h for f in fills(lot, picture.things) if f.hours_h]
+    return max(hours) if hours else None
+
+
+Row = tuple[Text, Callable[[Picture, LotPicture], "float | None"], str, int, float]
+
+ROWS: tuple[Row, ...] = (
+    (N_("normals", "ripe"), lambda p, lot: ripe_frac(lot), "%", 0, 100),
+    (N_("normals", "floaters"), lambda p, lot: _ratio(floaters_g(lot), lot.delivered_g), "%", 1, 100),
+    (N_("normals", "ferment"), _hours, "h", 0, 1),
+    (N_("normals", "wet for accepted"), lambda p, lot: _ratio(spread_g(lot), accepted_g(lot)), "", 3, 1),
+    (N_("normals", "loading"), lambda p, lot: loading_kg_m2(lot, p.things), "kg/m²", 1, 1),
+    (N_("normals", "drying"), lambda p, lot: dry_days_d(lot, p.things, p.time), "d", 0, 1),
+    (N_("normals", "dry for accepted"), lambda p, lot: _ratio(stored_g(lot), accepted_g(lot)), "", 3, 1),
+    (N_("normals", "bed-days for accepted"), lambda p, lot: _bed_days(p, lot), "m²·d/kg", 2, 1),
+    (N_("normals", "outturn"), lambda p, lot: outturn_frac(lot), "%", 1, 100),
+)
+
+
+def _bed_days(picture: Picture, lot: LotPicture) -> float | None:
+    accepted = accepted_g(lot)
+    if dry_days_d(lot, picture.things, picture.time) is None or accepted <= 0:
+        return None
+    return area_days_m2_d(lot, picture.things, picture.time) / (accepted / 1000)
+
+
+def normals(picture: Picture, lot: LotPicture) -> tuple[tuple[Normal, ...], Text]:
+    """Rows of this lot's number and the range of the other lots of its method, and what the range rests on."""
+    method = method_of(lot, picture.things)
+    others = [
+        other
+        for other in picture.lots.values()
+        if other.code != lot.code and method is not None and method_of(other, picture.things) == method
+    ]
+    found: list[Normal] = []
+    most = 0
+    for name, measure, unit, decimals, scale in ROWS:
+        own = measure(picture, lot)
+        values = sorted(v * scale for other in others if (v := measure(picture, other)) is not None)
+        most = max(most, len(values))
+        normal = None
+        unusual = False
+        if len(values) >= ENOUGH_N:
+            middle = median(values)
+            spread = 1.4826 * median(abs(v - middle) for v in values)
+            low, high = values[len(values) // 10], values[-1 - len(values) // 10]
+            normal = N_("normals", "{low}–{high}", low=Num(low, "", decimals), high=Num(high, unit, decimals))
+            unusual = own is not None and abs(own * scale - middle) > UNUSUAL_MADS * max(spread, 10.0**-decimals)
+        if own is not None or normal is not None:
+            own_words = None if own is None else N_("normals", "{value}", value=Num(own * scale, unit, decimals))
+            found.append(Normal(name, own_words, normal, unusual))
+    if most >= ENOUGH_N:
+        return tuple(found), N_("normals", "own normal, {n} other lots of this method", n=most)
+    return tuple(found), N_("normals", "own normal: {n} other lots of this method, too few to say", n=most)
