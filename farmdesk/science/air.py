@@ -55,6 +55,12 @@ def _rh(rh_frac: Floats) -> FloatArray:
     return within(rh_frac, *RH_FRAC, _RH, "%", 100.0)
 
 
+def _rh_found(rh_frac: FloatArray) -> FloatArray:
+    """A computed humidity; a rounding error beyond an end is that end."""
+    near = np.clip(rh_frac, *RH_FRAC)
+    return _rh(np.where(np.abs(rh_frac - near) < 1e-7, near, rh_frac))
+
+
 def _pressure(pressure_kpa: Floats) -> FloatArray:
     return within(pressure_kpa, *PRESSURE_KPA, _PRESSURE, "kPa")
 
@@ -129,7 +135,7 @@ def rh_from_humidity_ratio_frac(temp_c: R, ratio_kg_kg: R, pressure_kpa: Floats 
     """
     ratio = within(ratio_kg_kg, 0.0, 1.0, N_("science", "A humidity ratio"), "kg/kg")
     rh = _pressure(pressure_kpa) * ratio / (_RATIO + ratio) / _saturation(_temp(temp_c))
-    return give(np.minimum(_rh(np.where(rh <= 1.0 + 1e-9, np.minimum(rh, 1.0), rh)), 1.0), temp_c)
+    return give(_rh_found(rh), temp_c)
 
 
 def rh_at_temp_frac(temp_c: R, rh_frac: R, surface_c: R) -> R:
@@ -171,7 +177,7 @@ def _dew_point(vapour_kpa: FloatArray) -> FloatArray:
 def rh_from_dew_point_frac(temp_c: R, dew_c: R) -> R:
     """Relative humidity [0..1] of air at [°C] with this dew point [°C]; NotPossible above the air's temperature."""
     rh = _saturation(np.asarray(dew_c, dtype=np.float64)) / _saturation(_temp(temp_c))
-    return give(_rh(np.where((rh > 1.0) & (rh < 1.0 + 1e-9), 1.0, rh)), temp_c)
+    return give(_rh_found(rh), temp_c)
 
 
 def wet_bulb_c(temp_c: R, rh_frac: R, pressure_kpa: Floats = SEA_LEVEL_KPA) -> R:
@@ -270,7 +276,7 @@ def rh_from_wet_bulb_frac(
     Raises NotPossible where the wet one is warmer, or so cold that no vapour is left.
     """
     rh = vapour_from_wet_bulb_fao_kpa(temp_c, wet_c, altitude_m, psychrometer_per_c) / _tetens(_temp(temp_c))
-    return give(_rh(rh), temp_c)
+    return give(_rh_found(np.asarray(rh)), temp_c)
 
 
 def vapour_from_wet_bulb_fao_kpa(
@@ -279,7 +285,8 @@ def vapour_from_wet_bulb_fao_kpa(
     """Vapour pressure [kPa] from a dry [°C] and a wet [°C] thermometer at an altitude [m]. FAO-56 eq. 15, 16."""
     temp, wet = _temp(temp_c), _temp(wet_c)
     pressure = np.asarray(pressure_fao_kpa(np.asarray(altitude_m, dtype=np.float64)))
-    return give(_tetens(wet) - psychrometer_per_c * pressure * (temp - wet), temp_c)
+    vapour = _tetens(wet) - psychrometer_per_c * pressure * (temp - wet)
+    return give(within(vapour, 0.0, 50.0, N_("science", "A vapour pressure"), "kPa"), temp_c)
 
 
 def vapour_day_fao_kpa(min_c: R, max_c: R, rh_min_frac: R, rh_max_frac: R) -> R:

@@ -174,7 +174,7 @@ def too_few(group: Fact, lots_n: int) -> Text | None:
     """The sentence for a group too small to speak of; None from four lots on."""
     if lots_n >= TOO_FEW_LOTS:
         return None
-    return N_("counting", "{group}: {n} of {least} lots, too few to say.", group=group, n=lots_n, least=TOO_FEW_LOTS)
+    return N_("counting", "{group}: {n} lots; under {least} is too few to say.", group=group, n=lots_n, least=TOO_FEW_LOTS)
 
 
 # --- is it the method, or where and when? -----------------------------------------------------------------------

@@ -68,7 +68,7 @@ def green_equivalent_g(mass_g: R, form: str) -> R:
 
 
 def yield_frac(green_g: R, in_g: R) -> R:
-    """Green out per coffee in [0..1], as weighed. Raises NotPossible for nothing in or more out than in."""
+    """Green out [g] per coffee in [g], as weighed [0..1]. Raises NotPossible for nothing in or more out than in."""
     green, fed = _mass(green_g), _mass(in_g, 1.0)
     return give(within(green / fed, 0.0, 1.0, N_("hulling", "A share of green coffee"), "%", 100.0), green_g)
 
@@ -232,7 +232,7 @@ def impossible(intake: Intake, in_g: float, green_g: float, husk_g: float | None
         return N_(
             "hulling", "{back} came back of {sent} sent.", back=kg(green_g + (husk_g or 0.0), 1), sent=kg(in_g, 1)
         )
-    if green_g > MOST_FRAC[intake] * in_g:
+    if green_g > MOST_FRAC[intake] * in_g * (1.0 + 1e-9):
         return N_(
             "hulling",
             "{green} of {sent} is {share}; it cannot be more than {most}.",
