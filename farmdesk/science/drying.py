@@ -106,7 +106,10 @@ def drive_needed_d(
 def drive_between(
     gap: FloatArray, target: FloatArray, rate: FloatArray, layer: FloatArray, s: FloatArray
 ) -> FloatArray:
-    """Drive [d] from one gap to equilibrium to another, unchecked; infinite where it is not on the way."""
+    """Drive [d] from one gap to equilibrium to another, unchecked; infinite where it is not on the way.
+
+    gap, target: X - Xe [dry basis]. rate: K [1/d]. layer: b [d]. s [-].
+    """
     on_way = (gap * target > 0.0) & (np.abs(target) <= np.abs(gap))
     y0, y = np.where(on_way, np.abs(gap), 1.0), np.where(on_way, np.abs(target), 1.0)
     s = np.where(np.abs(s) < 1e-9, 1e-9, s)
@@ -136,7 +139,10 @@ def hour_by_hour(
     layer: FloatArray,
     s: FloatArray | None = None,
 ) -> Iterator[FloatArray]:
-    """The moisture after each step of changing weather, unchecked; steps lie on the last axis of drive and rest."""
+    """The moisture after each step of changing weather, unchecked; steps lie on the last axis of drive and rest.
+
+    start, rest [dry basis]. drive [days of reference weather]. rate: K [1/d]. layer: b [d]. s [-].
+    """
     x = start
     held = rate * layer
     for i in range(drive.shape[-1]):
@@ -156,8 +162,8 @@ def path_db_frac(
 ) -> FloatArray:
     """Moisture [dry basis] after every step of changing weather, shape (..., steps).
 
-    drive_d [days of reference weather in the step] and equilibrium_db_frac, steps on the last axis; the rest
-    broadcasts over the other axes. Each step goes towards that step's own equilibrium and not past it.
+    drive_d [days of reference weather in the step] and equilibrium_db_frac, steps on the last axis; the rest,
+    rate_per_d [1/d] and layer_d [d] among it, broadcasts over the other axes. Each step goes towards that step's own equilibrium and not past it.
     Raises NotPossible outside the limits, also for a gap (NaN) in the weather.
     """
     start, drive, rest, rate, layer, s = _checked(

@@ -21,13 +21,16 @@ PH: Final = (2.8, 7.0)  # outside, a probe is broken or a digit wrong: no coffee
 
 
 def gompertz_ph(hours_h20: FloatArray, p0: Floats, fall: Floats, steepest: Floats, lag: Floats) -> FloatArray:
-    """PH after hours at 20 °C: p0 - A exp(-exp(mu e / A (lam - t) + 1)). Unchecked, broadcasts."""
+    """PH after hours at 20 °C: p0 - A exp(-exp(mu e / A (lam - t) + 1)). Unchecked, broadcasts.
+
+    hours_h20 [h at 20 °C]. p0 [pH]. fall: A [pH]. steepest: mu [pH/h]. lag: lam [h at 20 °C].
+    """
     z = np.minimum(steepest * E / fall * (lag - hours_h20) + 1.0, 50.0)
     return np.asarray(p0 - fall * np.exp(-np.exp(z)))
 
 
 def logistic_ph(hours_h20: FloatArray, p0: Floats, fall: Floats, steepest: Floats, lag: Floats) -> FloatArray:
-    """The symmetric twin: p0 - A / (1 + exp(4 mu / A (lam - t) + 2)). Unchecked, broadcasts."""
+    """The symmetric twin: p0 - A / (1 + exp(4 mu / A (lam - t) + 2)). Arguments as for `gompertz_ph`. Unchecked."""
     z = np.minimum(4.0 * steepest / fall * (lag - hours_h20) + 2.0, 50.0)
     return np.asarray(p0 - fall / (1.0 + np.exp(z)))
 
@@ -35,7 +38,8 @@ def logistic_ph(hours_h20: FloatArray, p0: Floats, fall: Floats, steepest: Float
 def gompertz_end_h20(target_ph: Floats, p0: Floats, fall: Floats, steepest: Floats, lag: Floats) -> FloatArray:
     """Hours at 20 °C to the target: lam + A/(mu e) (1 - ln(-ln d)), d = (p0 - target)/A. Unchecked.
 
-    Infinite where the whole fall does not reach the target, minus infinite where it starts below it.
+    Infinite where the whole fall does not reach the target, minus infinite where it starts below it. Arguments
+    as for `gompertz_ph`.
     """
     d = np.asarray((p0 - target_ph) / fall)
     inside = np.clip(d, 1e-300, 1.0 - 1e-16)
@@ -44,7 +48,7 @@ def gompertz_end_h20(target_ph: Floats, p0: Floats, fall: Floats, steepest: Floa
 
 
 def logistic_end_h20(target_ph: Floats, p0: Floats, fall: Floats, steepest: Floats, lag: Floats) -> FloatArray:
-    """The same for the logistic twin: lam + A/(4 mu) (2 - ln(1/d - 1)). Unchecked."""
+    """The same for the logistic twin: lam + A/(4 mu) (2 - ln(1/d - 1)). Arguments as for `gompertz_ph`. Unchecked."""
     d = np.asarray((p0 - target_ph) / fall)
     inside = np.clip(d, 1e-300, 1.0 - 1e-16)
     end = lag + fall / (4.0 * steepest) * (2.0 - np.log(1.0 / inside - 1.0))
@@ -52,7 +56,10 @@ def logistic_end_h20(target_ph: Floats, p0: Floats, fall: Floats, steepest: Floa
 
 
 def peleg_end_h20(drop: R, k1: float, k2: float) -> R:
-    """Hours to a fall of pH by Peleg's curve t/(k1 + k2 t): k1 D / (1 - k2 D); infinite past its asymptote."""
+    """Hours to a fall of pH by Peleg's curve t/(k1 + k2 t): k1 D / (1 - k2 D); infinite past its asymptote.
+
+    drop: D [pH]. k1 [h/pH]. k2 [1/pH].
+    """
     fall = within(drop, 0.0, 5.0, N_("ferment", "A fall of pH"))
     _positive(k1, k2)
     left = 1.0 - k2 * fall
@@ -60,7 +67,7 @@ def peleg_end_h20(drop: R, k1: float, k2: float) -> R:
 
 
 def weibull_end_h20(share_frac: R, scale_h20: float, power: float) -> R:
-    """Hours to a share [0..1) of the whole fall by Weibull's curve: a (-ln(1 - d))^(1/b)."""
+    """Hours to a share [0..1) of the whole fall by Weibull's curve: a (-ln(1 - d))^(1/b), a [h] the scale."""
     share = within(share_frac, 0.0, 1.0, N_("ferment", "A share of the fall"))
     _positive(scale_h20, power)
     with np.errstate(divide="ignore"):
@@ -82,7 +89,7 @@ ETHANOL: Final = (0.064, 22.0)
 
 
 def share_done_frac(hours_h: R, rate_per_h: float, steepest_h: float, whole_h: float = 74.0) -> R:
-    """Share [0..1] of a mucilage change done by an hour [h], 0 at the start and 1 at `whole_h`.
+    """Share [0..1] of a mucilage change [rate 1/h] done by an hour [h], 0 at the start and 1 at `whole_h`.
 
     Acid runs a day ahead of sugar: pH goes flat while half the sugar, and its gas, is still to come.
     """

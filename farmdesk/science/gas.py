@@ -67,7 +67,7 @@ def co2_volume_l(co2_g: R, temp_c: float = 20.0, pressure_kpa: float = SEA_LEVEL
 
 
 def peak_flow_l_h(whole_volume_l: R, steepest_per_h: float = STEEPEST_PER_H) -> R:
-    """The fastest flow [L/h] while a whole volume [L] comes off along a logistic: k/4 of it an hour."""
+    """The fastest flow [L/h] while a whole volume [L] comes off along a logistic of rate k [1/h]: k/4 of it."""
     volume = within(whole_volume_l, 0.0, 1e9, N_("ferment", "A volume"), "L")
     return give(volume * steepest_per_h / 4.0, whole_volume_l)
 
@@ -87,20 +87,20 @@ def aired_room_ppm(flow_l_h: Floats, fresh_air_m3_h: R) -> R:
 
 
 def pressure_rise_kpa(co2_g: R, headspace_l: float, temp_c: float = 20.0) -> R:
-    """What a shut headspace [L] gains [kPa] from carbon dioxide [g] that cannot leave."""
+    """What a shut headspace [L] at a temperature [°C] gains [kPa] from carbon dioxide [g] that cannot leave."""
     mass = within(co2_g, 0.0, 1e9, N_("ferment", "A weight of gas"), "g")
     space = float(within(headspace_l, 0.01, 1e6, N_("ferment", "A headspace"), "L"))
     return give(mass / CO2_G_MOL * GAS_J_MOL_K * _kelvin(temp_c) / space, co2_g)
 
 
 def oxygen_left_pct(purges: R) -> R:
-    """Oxygen [%] left in a mixed headspace after it was swept by so many volumes of gas: 20.9 exp(-n)."""
+    """Oxygen [%] left in a mixed headspace after so many purges [volumes of gas swept through]: 20.9 exp(-n)."""
     swept = within(purges, 0.0, 1000.0, N_("ferment", "Purges"))
     return give(OUTDOOR_OXYGEN_PCT * np.exp(-swept), purges)
 
 
 def purge_h(headspace_l: float, flow_l_h: float, purges: float = 3.0) -> float:
-    """How long [h] a ferment's own flow [L/h] takes to sweep its headspace [L] so many times."""
+    """How long [h] a ferment's own flow [L/h] takes for so many purges [volumes] of its headspace [L]."""
     space = float(within(headspace_l, 0.0, 1e6, N_("ferment", "A headspace"), "L"))
     return space * purges / float(within(flow_l_h, 1e-9, 1e9, N_("ferment", "A flow of gas"), "L/h"))
 
@@ -115,7 +115,7 @@ def oxygen_beside_co2_pct(co2_ppm: R) -> R:
 
 
 def water_seal_kpa(depth_cm: float) -> float:
-    """What a water lock of this depth holds [kPa] before it lets gas out."""
+    """What a water lock of this depth [cm] holds [kPa] before it lets gas out."""
     return 0.0980665 * float(within(depth_cm, 0.0, 500.0, N_("ferment", "A water seal"), "cm"))
 
 

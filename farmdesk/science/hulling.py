@@ -79,7 +79,7 @@ def yield_dry_frac(green_g: R, green_wb_frac: R, in_g: R, in_wb_frac: R) -> R:
 
 
 def yield_factor_kg(parchment_g: R, top_g: R, bag_kg: float = BAG_KG) -> R:
-    """Kilograms of dry parchment for one bag of top green: 250 g that give 195.5 g make 89.5 [kg] at 70 kg."""
+    """Dry parchment for one bag of top green [kg]: 250 g that give 195.5 g [g] make 89.5 at 70 kg."""
     top = _mass(top_g, 1e-3)
     factor = within(_mass(parchment_g) / top, 1.0, 100.0, N_("hulling", "Parchment per top green"))
     return give(factor * bag_kg, parchment_g)

@@ -38,7 +38,7 @@ class Holes(StrEnum):
 
 
 def screen_mm(screen: R) -> R:
-    """Exact hole size [mm] of a screen number (64ths of an inch): 16 is 6.35. NotPossible outside 4..24."""
+    """Exact hole size [mm] of a screen number [64ths of an inch]: 16 is 6.35. NotPossible outside 4..24."""
     number = within(screen, *SCREENS, N_("sieves", "A screen number"))
     return give(number * INCH_MM / 64.0, screen)
 

@@ -62,7 +62,7 @@ def pitch_yeast(
     product: str = "",
     hand: Hand = Hand(),
 ) -> Done:
-    """Yeast into a vessel; a dose above 3 g for each kg in the vessel is asked about once."""
+    """Yeast into a vessel, woken in water [mL] so warm [°C]; a dose above 3 g for each kg in the vessel is asked about once."""
     yeast_g, _ = between(grams, 0, 20_000, "g", hand)
     books = farm.picture.lots.get(lot)
     in_vessel_g = books.balance.get(place, 0) if books else 0

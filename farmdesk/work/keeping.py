@@ -93,7 +93,7 @@ def check_instrument(
     text: str = "",
     hand: Hand = Hand(),
 ) -> Done:
-    """An instrument held against its reference; `off` is what it read too high, in its base unit."""
+    """An instrument held against its reference; `off` is what it read too high [its base unit]."""
     _known(farm, instrument)
     label = N_("keeping", "check of {instrument}", instrument=instrument)
     return farm.write([Check(instrument, passed, off, text)], at_utc_s, hand, label)
@@ -110,7 +110,7 @@ def correct_instrument(
     until_utc_s: int | None = None,
     hand: Hand = Hand(),
 ) -> Done:
-    """From an instant on (to another), the instrument's readings count `add` more; raw values stay."""
+    """From an instant on (to another), the instrument's readings count `add` more [its base unit]; raw values stay."""
     _known(farm, instrument)
     if until_utc_s is not None and until_utc_s <= from_utc_s:
         raise NotPossible(N_("keeping", "A correction must end after it begins."))

@@ -231,7 +231,7 @@ def form_words(picture: Picture, lot: LotPicture) -> tuple[Text, Text]:
 
 
 def rain_days(picture: Picture, from_utc_s: float, until_utc_s: float) -> list[tuple[date, float]]:
-    """Days with rain [mm] between two instants."""
+    """Days with rain [mm] between two instants [UTC s]."""
     first, last = picture.time.farm_day(from_utc_s), picture.time.farm_day(until_utc_s)
     rows = ((date.fromisoformat(day), w.rain_mm) for day, w in picture.weather.items() if w.rain_mm > 0)
     return sorted((day, mm) for day, mm in rows if first <= day <= last)

@@ -58,7 +58,7 @@ def hold(
     price_usd_kg: float | None = None,
     hand: Hand = Hand(),
 ) -> Done:
-    """Kept for a buyer until an instant; after it the kilograms are free again and the hold stays in history."""
+    """Kept for a buyer at a price [USD/kg] until an instant; after it the kilograms are free again and the hold stays in history."""
     grams, _ = weight(weighed, hand)
     if until_utc_s <= at_utc_s:
         raise NotPossible(N_("selling", "A hold must end after it begins."))
@@ -78,7 +78,7 @@ def sell(
     account: str = TOP,
     hand: Hand = Hand(),
 ) -> Done:
-    """Sold to a buyer; subject to approval (`approved=False`) nothing leaves the books yet."""
+    """Sold to a buyer at a price [USD/kg]; subject to approval (`approved=False`) nothing leaves the books yet."""
     grams, _ = weight(weighed, hand)
     if approved:
         held(farm.lot(lot), account, grams, hand)

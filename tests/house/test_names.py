@@ -29,6 +29,7 @@ NO_UNIT = frozenset(
     "value values low mid high x_low x_high y_low y_high target scale difference result like".split()
 )
 
+UNITS_IN_FULL = ("grams", "minutes", "hours", "days")
 BY_LENGTH = sorted(SUFFIXES, key=len, reverse=True)
 # How a suffix is written in a docstring, where that is not the suffix with its strokes put back. An empty one needs
 # no bracket: the name says it all.
@@ -36,8 +37,8 @@ WRITTEN = {
     "_c": ("°C",), "_k": ("K",), "_pa": ("Pa",), "_kpa": ("kPa",), "_l": ("L",), "_ml": ("mL",), "_l_h": ("L/h",),
     "_l_kg": ("L/kg",), "_m2": ("m²", "m2"), "_m3": ("m³", "m3"), "_g_l": ("g/L",), "_kg_l": ("kg/L",),
     "_kg_m3": ("kg/m³", "kg/m3"), "_g_m2": ("g/m²", "g/m2"), "_kg_m2": ("kg/m²", "kg/m2"), "_utc_s": ("UTC s", "UTC"),
-    "_wb_frac": ("wet basis",), "_db_frac": ("dry basis",), "_pct": ("%",),
-    "_per_h": ("1/h", "/h", "per h"), "_per_d": ("1/d", "/d", "per d"), "_h20": ("h",),
+    "_wb_frac": ("wet basis", "0"), "_db_frac": ("dry basis", "0"), "_pct": ("%",),
+    "_per_h": ("1/h", "per h"), "_per_d": ("1/d", "per d"), "_h20": ("h",), "_d": ("d", "days"), "_h": ("h", "hours"),
     "_usd_kg": ("USD/kg",), "_usd": ("USD",), "_kg_kg": ("kg/kg", "kg per kg"), "_kj_kg": ("kJ/kg",), "_m2_d": ("m²",),
     "_mj_m2_d": ("MJ/m2/d", "MJ/m²/d"), "_w_m2": ("W/m2", "W/m²"), "_j_mol": ("J/mol",), "_g_kg": ("g/kg", "per kg"),
     "_kg_m2_d": ("kg/m2/d", "kg/m²/d"), "_frac": (), "_ph": (), "_brix": (), "_count": (), "_ratio": (), "_index": (), "_n": (), "_sd": (),
@@ -52,7 +53,8 @@ def suffix_of(name: str) -> str | None:
 def says_unit(doc: str, suffix: str) -> bool:
     """Whether a docstring shows this suffix's unit in square brackets."""
     written = WRITTEN.get(suffix, (suffix[1:].replace("_", "/"),))
-    return not written or any(unit in shown for unit in written for shown in re.findall(r"\[([^\]]*)\]", doc))
+    brackets = " ; ".join(re.findall(r"\[([^\]]*)\]", doc))
+    return not written or any(re.search(rf"(?<![\w/]){re.escape(unit)}(?![\w/])", brackets) for unit in written)
 
 
 def numbers(node: ast.FunctionDef | ast.ClassDef) -> Iterator[str]:
@@ -72,14 +74,16 @@ def faults(path: Path) -> list[str]:
     """What a file's names and docstrings leave unsaid about units."""
     found = []
     for name, node in public(path):
-        doc = ast.get_docstring(node) or ""
+        doc = " ".join((ast.get_docstring(node) or "").split())
         where = f"{name_of(path)}:{node.lineno} {name}"
         for number in numbers(node):
             suffix = suffix_of(number)
             explained = re.search(rf"\b{re.escape(number)}\b[^\[\]]{{0,80}}\[", doc)
-            if suffix is None and number not in NO_UNIT and not explained:
+            if "as for `" in doc or number in NO_UNIT or number.endswith(UNITS_IN_FULL):
+                continue
+            if suffix is None and not explained:
                 found.append(f"{where}: {number} has no unit in its name, nor in brackets after it in the docstring")
-            elif suffix and isinstance(node, ast.FunctionDef) and "as for `" not in doc and not says_unit(doc, suffix):
+            if suffix and isinstance(node, ast.FunctionDef) and not says_unit(doc, suffix):
                 found.append(f"{where}: the docstring shows no unit in brackets for {number}")
     return found
 
