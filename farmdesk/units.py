@@ -18,7 +18,7 @@ LB_G = 453.59237
 GRAMS = {"g": 1.0, "kg": 1000.0, "lb": LB_G, "oz": LB_G / 16, "qq": 46_000.0, "t": 1_000_000.0}
 SUFFIXES = frozenset(
     "_g _kg _g_m2 _kg_m2 _kg_l _kg_m3 _m _cm _mm _m2 _m3 _l _ml _l_h _l_kg _frac _wb_frac _db_frac _pct _c _k _pa _kpa "
-    "_s _min _h _d _utc_s _ph _brix _ppm _per_h _per_d _usd_kg _usd _ha _kj_kg _kg_kg _m2_d _count _deg _mj_m2_d "
+    "_m3_h _s _min _h _d _utc_s _ph _brix _ppm _per_h _per_d _usd_kg _usd _ha _kj_kg _kg_kg _m2_d _count _deg _mj_m2_d "
     "_mm_d _m_s _w_m2 _px _pt _ratio _index _n _sd _ms _mb _g_kg _g_l _kg_d _kg_m2_d _cents _h20 _j_mol".split()
 )
 

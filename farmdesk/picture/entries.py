@@ -86,6 +86,7 @@ class WeighIn:
 
     @property
     def postings(self) -> tuple[Posting, ...]:
+        """Fruit comes in from the field."""
         net_g = self.gross_g - self.tare_g
         return Posting(self.lot, FIELD, -net_g), Posting(self.lot, INTAKE, net_g)
 
@@ -327,6 +328,7 @@ class Parcel:
 
     @property
     def postings(self) -> tuple[Posting, ...]:
+        """Top green goes into a bag for samples."""
         return Posting(self.lot, TOP, -self.grams), Posting(self.lot, SAMPLE, self.grams)
 
 
@@ -367,6 +369,7 @@ class Sale:
 
     @property
     def postings(self) -> tuple[Posting, ...]:
+        """It leaves the books once the buyer has approved."""
         if not self.approved:
             return ()
         return Posting(self.lot, self.account, -self.grams), Posting(self.lot, SOLD, self.grams)

@@ -67,6 +67,7 @@ class Place:
 
     @property
     def area_m2(self) -> float:
+        """Ground it covers [m²]."""
         return self.width_m * self.depth_m
 
 

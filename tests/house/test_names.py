@@ -41,7 +41,7 @@ WRITTEN = {
     "_per_h": ("1/h", "per h"), "_per_d": ("1/d", "per d"), "_h20": ("h",), "_d": ("d", "days"), "_h": ("h", "hours"),
     "_usd_kg": ("USD/kg",), "_usd": ("USD",), "_kg_kg": ("kg/kg", "kg per kg"), "_kj_kg": ("kJ/kg",), "_m2_d": ("m²",),
     "_mj_m2_d": ("MJ/m2/d", "MJ/m²/d"), "_w_m2": ("W/m2", "W/m²"), "_j_mol": ("J/mol",), "_g_kg": ("g/kg", "per kg"),
-    "_kg_m2_d": ("kg/m2/d", "kg/m²/d"), "_frac": (), "_ph": (), "_brix": (), "_count": (), "_ratio": (), "_index": (), "_n": (), "_sd": (),
+    "_kg_m2_d": ("kg/m2/d", "kg/m²/d"), "_frac": (), "_m3_h": ("m³/h", "m3/h"), "_ph": (), "_brix": (), "_count": (), "_ratio": (), "_index": (), "_n": (), "_sd": (),
 }  # fmt: skip
 
 
