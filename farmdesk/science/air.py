@@ -296,7 +296,7 @@ def vapour_day_fao_kpa(min_c: R, max_c: R, rh_min_frac: R, rh_max_frac: R) -> R:
 
 
 def vapour_mean_fao_kpa(min_c: R, max_c: R, rh_mean_frac: R) -> R:
-    """A day's mean vapour pressure [kPa] where only the mean humidity [0..1] is known. FAO-56 eq. 19."""
+    """A day's mean vapour pressure [kPa] from extremes [°C] and mean humidity [0..1] alone. FAO-56 eq. 19."""
     return give(_rh(rh_mean_frac) * (_tetens(_temp(min_c)) + _tetens(_temp(max_c))) / 2.0, min_c)
 
 
@@ -329,7 +329,7 @@ def daylight_h(latitude_deg: Floats, day_of_year: R) -> R:
 
 
 def sun_mj_m2_d(sunshine_h: R, latitude_deg: Floats, day_of_year: R) -> R:
-    """Sun reaching the ground [MJ/m2/d] from hours of sunshine [h]. FAO-56 eq. 35, a 0.25 and b 0.50.
+    """Sun reaching the ground [MJ/m2/d] from hours of sunshine [h] at a latitude [deg]. FAO-56 eq. 35, 0.25 + 0.50 n/N.
 
     Raises NotPossible for more sunshine than daylight.
     """
@@ -339,7 +339,7 @@ def sun_mj_m2_d(sunshine_h: R, latitude_deg: Floats, day_of_year: R) -> R:
 
 
 def sun_from_range_mj_m2_d(min_c: R, max_c: R, latitude_deg: Floats, day_of_year: R) -> R:
-    """Sun [MJ/m2/d] guessed from the day's temperature range [°C]. FAO-56 eq. 50 (Hargreaves), inland 0.16."""
+    """Sun [MJ/m2/d] guessed from a day's extremes [°C] at a latitude [deg]. FAO-56 eq. 50 (Hargreaves), inland 0.16."""
     span = _span(min_c, max_c)
     top = np.asarray(top_sun_mj_m2_d(latitude_deg, day_of_year))
     return give(np.minimum(0.16 * np.sqrt(span), 0.75) * top, min_c)

@@ -174,7 +174,9 @@ def too_few(group: Fact, lots_n: int) -> Text | None:
     """The sentence for a group too small to speak of; None from four lots on."""
     if lots_n >= TOO_FEW_LOTS:
         return None
-    return N_("counting", "{group}: {n} lots; under {least} is too few to say.", group=group, n=lots_n, least=TOO_FEW_LOTS)
+    return N_(
+        "counting", "{group}: {n} lots; under {least} is too few to say.", group=group, n=lots_n, least=TOO_FEW_LOTS
+    )
 
 
 # --- is it the method, or where and when? -----------------------------------------------------------------------
@@ -192,7 +194,10 @@ class LotOf:
 
 @dataclass(frozen=True, slots=True)
 class Comparison:
-    """Two groups side by side, with every reason not to believe the difference. `credit` only where there is none."""
+    """Two groups side by side, with every reason not to believe the difference. `credit` only where there is none.
+
+    `first_median`, `second_median` and `gap` stand in the lots' own unit [as given].
+    """
 
     first_n: int
     second_n: int
