@@ -22,11 +22,12 @@ FLOORS_WITH_DOCSTRINGS = (
 )
 A_NUMBER = re.compile(r"\bfloat\b|\bFloats\b|\bFloatArray\b|\bArrayLike\b|\bR\b")
 
-# Numbers without a unit (letters and powers of published equations, sums of squares, the day of a year), and numbers
-# of whatever unit the caller brings (ranges, axes of a drawing).
+# Numbers without a unit (letters and powers of published equations, sums of squares, the day of a year), numbers of
+# whatever unit the caller brings (ranges, medians, axes of a drawing), and what a fit holds of all its parameters.
 NO_UNIT = frozenset(
     "a b c k n s x y shape exponent power fourier rss aicc specific_gravity day_of_year "
-    "value values low mid high x_low x_high y_low y_high target scale difference result like".split()
+    "value values low mid high x_low x_high y_low y_high target scale difference result like "
+    "first_median second_median theta covariance z freedom starts wider cost".split()
 )
 
 UNITS_IN_FULL = ("grams", "minutes", "hours", "days")
