@@ -37,7 +37,7 @@ _ICE: Final = (-5.6745359e3, 6.3925247, -9.677843e-3, 6.2215701e-7, 2.0747825e-9
 _WATER: Final = (-5.8002206e3, 1.3914993, -4.8640239e-2, 4.1764768e-5, -1.4452093e-8, 0.0, 6.5459673)
 _BLOCK: Final = 8192  # values solved at a time: stays in the processor's cache and lets other threads in
 
-_AT_ZERO_KPA: Final = 0.6111534  # eq. 5 at 273.15 K
+_AT_ZERO_KPA: Final = 0.6112129  # eq. 6 at 273.15 K: a bulb that is wet, not iced
 
 _TEMP: Final = N_("science", "An air temperature")
 _RH: Final = N_("science", "A relative humidity")
