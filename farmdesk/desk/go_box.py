@@ -1,0 +1,106 @@
+"""The go box: it shows what is being typed anywhere, and where Enter would lead."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent
+from PySide6.QtWidgets import QLineEdit, QWidget
+
+from farmdesk.desk.theme import SEMIBOLD, look
+from farmdesk.desk.widgets.ink import Ink
+
+WAIT_MS = 600  # a letter that is a command and may begin a place to go waits so long for a second one
+
+
+class GoBox(QLineEdit):
+    """`entered` carries what was typed; `acted` a command letter that was left alone; `left` gives the keys back."""
+
+    entered = Signal(str)
+    acted = Signal(str)
+    left = Signal()
+    back = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        self.setAccessibleName(self.tr("Go to a lot, bed, day or page"))
+        self.hint, self.command, self.note, self.off_present = "", "", "", False
+        self._wait = QTimer(self)
+        self._wait.setSingleShot(True)
+        self._wait.setInterval(WAIT_MS)
+        self._wait.timeout.connect(self._waited)
+        self.textEdited.connect(self._edited)
+
+    def begin(self, letter: str, command: str = "") -> None:
+        """Take the first letter typed anywhere; `command` are the words of what it does when left alone."""
+        self.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self.setText(letter)
+        self.command = command
+        self.textEdited.emit(letter)
+        if command:
+            self.command, self.hint = command, command
+            self._wait.start()
+        self.update()
+
+    def say(self, hint: str) -> None:
+        """Where Enter would lead, or why nowhere."""
+        if not self.command:
+            self.hint = hint
+            self.update()
+
+    def empty(self) -> None:
+        """Nothing is being typed any more."""
+        self._wait.stop()
+        self.command = self.hint = ""
+        self.clear()
+
+    def _edited(self, text: str) -> None:
+        if len(text) != 1:
+            self._wait.stop()
+            self.command = ""
+
+    def _waited(self) -> None:
+        letter = self.text()
+        self.empty()
+        self.left.emit()
+        self.acted.emit(letter)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        key = event.key()
+        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            if self.command:
+                self._waited()
+            elif self.text():
+                self.entered.emit(self.text())
+            elif self.off_present:
+                self.back.emit()
+        elif key == Qt.Key.Key_Escape:
+            self.empty()
+            self.left.emit()
+        else:
+            super().keyPressEvent(event)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        if self.off_present and not self.text() and not self.hasFocus():
+            self.back.emit()
+            return
+        super().mousePressEvent(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        px = look().px
+        with Ink(self) as ink:
+            right, base = self.width() - px(10), round(self.height() / 2 + px(5))
+            if self.text():
+                room = right - px(20) - ink.width(self.text(), 15)
+                if self.hint and room > px(20):
+                    ink.text(right, base, ink.fitted(self.hint, room, 14), 14, color="ink2", align="right")
+            elif self.off_present:
+                ink.text(px(10), base, self.tr("back to now"), 15, SEMIBOLD)
+            elif self.note:
+                rows = ink.lines(self.note, self.width() - px(16), 13)[:2]
+                for i, row in enumerate(rows):
+                    ink.text(px(8), base + (i - (len(rows) - 1) / 2) * px(15), row, 13, color="ink2")
+            else:
+                words = ink.fitted(self.tr("lot, bed, day or page"), self.width() - px(20), 15)
+                ink.text(px(9), base, words, 15, color="ink2")

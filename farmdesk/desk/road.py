@@ -1,0 +1,224 @@
+"""The road: the band at the top. Three views of time, the places in the order the coffee meets them, the office.
+
+Under each place stands what lies there now, so the way to a page is itself a picture of the season.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from PySide6.QtCore import QPointF, QRect, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QPainterPath, QPaintEvent, QResizeEvent
+from PySide6.QtWidgets import QAbstractButton, QMenu, QWidget
+
+from farmdesk.desk.theme import SEMIBOLD, look
+from farmdesk.desk.widgets.ink import Ink, Measure
+
+HEIGHT_PX = 56
+TIMES = ("today", "season", "lots")
+PLACES = ("picking", "ferments", "yard", "store", "mill", "cup", "samples")
+OFFICE = ("notebook", "papers", "farm")
+FOLDS_BELOW_PX = 1180
+
+
+class RoadItem(QAbstractButton):
+    """One word of the road and what stands under it."""
+
+    def __init__(self, name: str, road: Road) -> None:
+        super().__init__(road)
+        self.name, self.under = name, ""
+        self.letter = ""
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setCursor(Qt.CursorShape.PointingHandCursor)
+
+    def say(self, words: str, under: str) -> None:
+        """The word, with & before its Alt letter, and what lies there."""
+        self.letter = words[words.find("&") + 1].lower() if "&" in words else ""
+        self.setText(words)
+        self.under = under
+        plain = self.plain
+        self.setAccessibleName(f"{plain}, {under}" if under not in ("", "—") else plain)
+        self.update()
+
+    @property
+    def plain(self) -> str:
+        """The word without the mark of its Alt letter."""
+        return self.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
+
+    def wide(self) -> float:
+        """How much room its words take [px]."""
+        ink = Measure()
+        return max(ink.width(self.plain, 17, SEMIBOLD), ink.width(self.under, 14))
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        px = look().px
+        road = self.parent()
+        chosen = road.chosen == self.name
+        with Ink(self) as ink:
+            width, height = self.width(), self.height()
+            pad = px(8)
+            if chosen:
+                ink.fill(0, 0, width, height, "paper")
+                ink.fill(0, 0, width, 3, "ink")
+                ink.upright(0.5, 0, height, 1, "rule")
+                ink.upright(width - 0.5, 0, height, 1, "rule")
+            elif self.underMouse():
+                ink.fill(0, px(12), width, height - px(12) - 1, "night")
+            ink.text(pad, px(29), self.plain, 17, SEMIBOLD)
+            ink.text(pad, px(47), self.under, 14, color="ink2")
+            if road.letters_shown and self.letter:
+                at = self.text().find("&")
+                left = ink.width(self.text()[:at], 17, SEMIBOLD)
+                ink.fill(pad + left, px(31), ink.width(self.text()[at + 1], 17, SEMIBOLD), 2, "ink")
+            if self.hasFocus():
+                ink.frame(0, 0, width, height, 3, "focus")
+
+    def enterEvent(self, event) -> None:
+        self.update()
+
+    def leaveEvent(self, event) -> None:
+        self.update()
+
+
+class Road(QWidget):
+    """`went` carries the name of the item that was chosen."""
+
+    went = Signal(str)
+
+    def __init__(self, go_box: QWidget, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.chosen = ""
+        self.letters_shown = False
+        self._folded = False
+        self.items = {name: RoadItem(name, self) for name in (*TIMES, *PLACES, *OFFICE, "office")}
+        for item in self.items.values():
+            item.clicked.connect(self._clicked)
+        self.line = _Line(self)
+        self.go_box = go_box
+        go_box.setParent(self)
+        self.setAccessibleName(self.tr("Road"))
+
+    def names(self) -> dict[str, str]:
+        """The words of the road, & before each Alt letter."""
+        return {
+            "today": self.tr("&Today"), "season": self.tr("&Season"), "lots": self.tr("&Lots"),
+            "picking": self.tr("&Picking"), "ferments": self.tr("&Ferments"), "yard": self.tr("&Yard"),
+            "store": self.tr("St&ore"), "mill": self.tr("&Mill"), "cup": self.tr("&Cup && grade"),
+            "samples": self.tr("S&amples && sales"), "notebook": self.tr("&Notebook"), "papers": self.tr("Pap&ers"),
+            "farm": self.tr("Fa&rm"),
+            "office": self.tr("Off&ice"),
+        }  # fmt: skip
+
+    def say(self, under: Mapping[str, str]) -> None:
+        """What stands under each item; — where nothing lies."""
+        names = self.names()
+        for name, item in self.items.items():
+            item.say(names[name], under.get(name, ""))
+        self._lay_out()
+
+    def choose(self, name: str) -> None:
+        """Light the item of the page that is shown."""
+        self.chosen = name
+        self.update()
+        for item in self.items.values():
+            item.update()
+
+    def show_letters(self, shown: bool) -> None:
+        """Underline the Alt letters while Alt is held."""
+        if shown != self.letters_shown:
+            self.letters_shown = shown
+            for item in self.items.values():
+                item.update()
+
+    def item_of(self, letter: str) -> RoadItem | None:
+        """The item an Alt letter belongs to."""
+        return next((item for item in self.items.values() if item.letter == letter.lower() and item.isVisible()), None)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        self._lay_out()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        event.ignore()
+
+    def _clicked(self) -> None:
+        item = self.sender()
+        if item.name == "office":
+            menu = QMenu(self)
+            for name in OFFICE:
+                menu.addAction(self.items[name].plain).setData(name)
+            menu.triggered.connect(self._picked)
+            menu.popup(self.mapToGlobal(QRect(item.geometry()).bottomLeft()))
+            return
+        self.went.emit(item.name)
+
+    def _picked(self, action) -> None:
+        self.went.emit(action.data())
+
+    def _lay_out(self) -> None:
+        """Groups from left to right; the gaps give way first, then the office folds into one word."""
+        px = look().px
+        wide = {name: item.wide() for name, item in self.items.items()}
+        box = px(184)
+        room = self.width() - px(20) - px(20) - box
+
+        def needed(office: Sequence[str], gap: float) -> float:
+            names = (*TIMES, *PLACES, *office)
+            return sum(wide[n] for n in names) + gap * (len(names) - 1) + 2.2 * gap
+
+        self._folded = self.width() < px(FOLDS_BELOW_PX) or needed(OFFICE, px(12)) > room
+        office = ("office",) if self._folded else OFFICE
+        for name in (*OFFICE, "office"):
+            self.items[name].setVisible(name in office)
+        spare = room - needed(office, 0)
+        gap = max(px(8), min(px(24), spare / (len(TIMES) + len(PLACES) + len(office) + 2.2)))
+        x = float(px(20))
+        for group in (TIMES, PLACES, office):
+            for name in group:
+                item = self.items[name]
+                left, right = round(x - px(8)), round(x + wide[name] + px(8))
+                item.setGeometry(left, 0, right - left, self.height())
+                x += wide[name] + gap
+            x += 1.1 * gap
+        left = round(min(x - gap, self.width() - px(20) - box))
+        self.go_box.setGeometry(left, px(12), self.width() - px(20) - left, px(32))
+        self.line.setGeometry(0, 0, self.width(), px(16))
+        self.line.raise_()
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        with Ink(self) as ink:
+            ink.fill(0, 0, self.width(), self.height(), "band")
+            left, right = 0, self.width()
+            chosen = self.items.get(self.chosen)
+            y = self.height() - 0.5
+            if chosen is not None and chosen.isVisible():
+                ink.level(left, chosen.x(), y, 1, "rule")
+                left = chosen.x() + chosen.width()
+            ink.level(left, right, y, 1, "rule")
+
+
+class _Line(QWidget):
+    """The drawn line the places hang on: it falls from the hill to the yard and runs level to the buyer."""
+
+    def __init__(self, road: Road) -> None:
+        super().__init__(road)
+        self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        road, px = self.parent(), look().px
+        yard = PLACES.index("yard")
+        items = [road.items[name] for name in PLACES]
+        points = [
+            QPointF(item.x() + px(8) + 1.5, px(4) + (px(11) - px(4)) * min(1.0, i / yard))
+            for i, item in enumerate(items)
+        ]
+        path = QPainterPath(points[0])
+        for point in points[1:]:
+            path.lineTo(point)
+        path.lineTo(items[-1].x() + items[-1].width() - px(8), points[-1].y())
+        with Ink(self) as ink:
+            ink.shape(path, None, 1.2, "rule")
+            for item, point in zip(items, points, strict=True):
+                dot = QPainterPath()
+                dot.addEllipse(point, px(3), px(3))
+                ink.shape(dot, "ink" if item.name == road.chosen else "band", 1.3, "ink")
