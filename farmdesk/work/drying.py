@@ -88,8 +88,12 @@ def spread(
 def move(
     farm: OpenFarm, lot: str, from_places: Sequence[str], to_places: Sequence[str], at_utc_s: int, hand: Hand = Hand()
 ) -> Done:
-    """Everything of the lot on some places goes, unweighed, in equal parts to others."""
-    _places(farm, [*from_places, *to_places])
+    """Everything of the lot on some places goes, unweighed, in equal parts to others.
+
+    It may also leave a vessel: washed parchment or opened cherry drains on the patio before it is weighed.
+    """
+    _places(farm, [code for code in from_places if code not in farm.things.vessels])
+    _places(farm, to_places)
     not_ahead(farm, at_utc_s, hand)
     books = farm.picture.lots.get(lot)
     for place in from_places:

@@ -9,7 +9,7 @@ from farmdesk.picture.entries import Cup, Defects, Line, Reading
 from farmdesk.text import N_
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
-from farmdesk.work.guards import between
+from farmdesk.work.guards import between, share
 
 
 def count_defects(
@@ -43,10 +43,13 @@ def cup(
 def read_green(
     farm: OpenFarm, lot: str, quantity: str, typed: str, at_utc_s: int, *, product: str = "green", hand: Hand = Hand()
 ) -> Done:
-    """Water activity or density of a sample, with its instrument in `hand`."""
+    """Water activity, density or meter moisture [%] of a sample, with its instrument in `hand`."""
     limits = {"aw": (0.0, 1.0), "density_g_l": (100.0, 1000.0)}
-    if quantity not in limits:
+    if quantity == "meter_wb_frac":
+        value, text = share(typed, hand)
+    elif quantity in limits:
+        value, text = between(typed, *limits[quantity], "", hand)
+    else:
         raise NotPossible(N_("grading", "“{quantity}” is not read on green coffee here.", quantity=quantity))
-    value, text = between(typed, *limits[quantity], "", hand)
     body = Reading(lot, "", quantity, (Line("", value, text),), product=product)
     return farm.write([body], at_utc_s, hand, N_("grading", "reading of {lot}", lot=lot), lot=lot)

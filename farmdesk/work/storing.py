@@ -29,7 +29,7 @@ from farmdesk.picture.entries import (
 from farmdesk.text import N_, Num, kg
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
-from farmdesk.work.guards import ask, between, held, not_ahead, weight
+from farmdesk.work.guards import ask, between, held, not_ahead, share, weight
 from farmdesk.work.picking import next_code
 
 LIMIT_WB_FRAC = 0.125  # never above this into the store (Codex CXC 69-2009; ICO Resolution 420, 2004)
@@ -79,6 +79,13 @@ def shelve(
         bodies.append(Shelved(lot, bags_n, pallet, layer))
     label = N_("storing", "{weight} of {lot} into the store", weight=kg(grams), lot=lot)
     return farm.write(bodies, at_utc_s, hand, label, lot=lot)
+
+
+def read_store_air(farm: OpenFarm, rh: str, at_utc_s: int, *, place: str = STORE, hand: Hand = Hand()) -> Done:
+    """Relative humidity of the store's air in percent, there or between the bags of a pallet."""
+    not_ahead(farm, at_utc_s, hand)
+    body = Reading("", place, "store_rh_frac", (Line("", *share(rh, hand)),))
+    return farm.write([body], at_utc_s, hand, N_("storing", "air of the store"))
 
 
 def hull_test(
@@ -191,6 +198,6 @@ def join_lots(farm: OpenFarm, lots: Sequence[str], at_utc_s: int, *, alias: str 
                 postings += [Posting(lot.code, account, -grams), Posting(joint, account, grams)]
     if not postings:
         raise NotPossible(N_("storing", "None of these lots has green coffee to join."))
-    bodies = [Birth(joint, letter, 1, alias), Flow(joint, "join", tuple(postings))]
+    bodies: list[Birth | Flow] = [Birth(joint, letter, 1, alias), Flow(joint, "join", tuple(postings))]
     label = N_("storing", "{lots} joined as {joint}", lots=", ".join(lots), joint=joint)
     return farm.write(bodies, at_utc_s, hand, label, lot=joint)
