@@ -210,6 +210,7 @@ posting = _child(
     _need("grams", Integer),
     _need("way", Integer),
     _need("typed", Text),
+    CheckConstraint("lot <> '' AND account <> ''", name="heap_named"),
     CheckConstraint("way IN (0, 1, 2)", name="way_known"),
 )
 line = _child(
@@ -287,7 +288,8 @@ def schema_sql() -> list[str]:
     """The SQL statements that make all tables and triggers, in the order in which they can be run."""
     tables = [str(CreateTable(table).compile(dialect=DIALECT)).strip() for table in metadata.sorted_tables]
     even = [re.sub(r"\s*\n\s*", "\n  ", sql) for sql in tables]
-    return [re.sub(r"\s+\)\s+(STRICT|WITHOUT)", r"\n) \1", sql) for sql in even] + triggers()
+    even = [re.sub(r"\s+\)\s+(STRICT|WITHOUT)", r"\n) \1", sql) for sql in even]
+    return [re.sub(r",\s+STRICT$", ", STRICT", sql) for sql in even] + triggers()
 
 
 def insert_sql(table: Table) -> str:

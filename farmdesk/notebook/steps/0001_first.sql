@@ -258,8 +258,7 @@ CREATE TABLE line (
   typed TEXT NOT NULL,
   CONSTRAINT pk_line PRIMARY KEY (entry, field, line),
   CONSTRAINT fk_line_entry FOREIGN KEY(entry) REFERENCES entry (seq)
-) WITHOUT ROWID,
-  STRICT;
+) WITHOUT ROWID, STRICT;
 
 CREATE TABLE logger_file (
   entry INTEGER NOT NULL,
@@ -285,8 +284,7 @@ CREATE TABLE logger_row (
   value REAL NOT NULL,
   CONSTRAINT pk_logger_row PRIMARY KEY (entry_seq, at_utc_s),
   CONSTRAINT fk_logger_row_entry_seq FOREIGN KEY(entry_seq) REFERENCES entry (seq)
-) WITHOUT ROWID,
-  STRICT;
+) WITHOUT ROWID, STRICT;
 
 CREATE TABLE outlook (
   entry INTEGER NOT NULL,
@@ -358,10 +356,10 @@ CREATE TABLE posting (
   way INTEGER NOT NULL,
   typed TEXT NOT NULL,
   CONSTRAINT pk_posting PRIMARY KEY (entry, line),
+  CONSTRAINT ck_posting_heap_named CHECK (lot <> '' AND account <> ''),
   CONSTRAINT ck_posting_way_known CHECK (way IN (0, 1, 2)),
   CONSTRAINT fk_posting_entry FOREIGN KEY(entry) REFERENCES entry (seq)
-) WITHOUT ROWID,
-  STRICT;
+) WITHOUT ROWID, STRICT;
 
 CREATE TABLE reading (
   entry INTEGER NOT NULL,
@@ -500,8 +498,7 @@ CREATE TABLE word (
   text TEXT NOT NULL,
   CONSTRAINT pk_word PRIMARY KEY (entry, field, line),
   CONSTRAINT fk_word_entry FOREIGN KEY(entry) REFERENCES entry (seq)
-) WITHOUT ROWID,
-  STRICT;
+) WITHOUT ROWID, STRICT;
 
 CREATE TABLE yeast (
   entry INTEGER NOT NULL,
