@@ -6,7 +6,8 @@
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 venv=$root/.venv
 py=$venv/bin/python
-export PYTHONPATH=$root PYTHONNOUSERSITE=1
+# Caches of fonts and shaders stay in .venv too: nothing outside the checkout is touched but the person's own data.
+export PYTHONPATH=$root PYTHONNOUSERSITE=1 XDG_CACHE_HOME=$venv/cache
 unset PYTHONHOME PIP_USER PIP_TARGET PIP_PREFIX
 
 # Library = Debian package, as ldd shows them for the Qt of PySide6 6.11. The first list is needed to draw at all,
