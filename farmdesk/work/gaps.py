@@ -1,0 +1,176 @@
+"""What is missing or doubtful tonight, oldest first; each can be answered by "not measured"."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from farmdesk.clock import DAY_S, HOUR_S
+from farmdesk.picture.entries import Check, Parcel, ParcelNews, Platform, Reading, Skipped, WeighIn
+from farmdesk.picture.fold import LotPicture
+from farmdesk.picture.measures import fills, method_of
+from farmdesk.picture.picture import Picture
+from farmdesk.text import N_, Day, Num, Text, kg
+from farmdesk.work.forecasts import now_of
+from farmdesk.work.portions import portions
+from farmdesk.work.stories import Gap
+
+READ_EVERY_H = 24.0  # a bed is read each afternoon; half a day more is a gap (common practice, no source)
+PLATFORM_FRAC, PLATFORM_G = 0.01, 2000  # platform and sacks may differ by 1 % or 2 kg (common practice)
+
+
+def _skipped(picture: Picture, lot: LotPicture | None) -> set[tuple[str, str, str]]:
+    """(place, quantity, day) that were answered with "not measured"."""
+    entries = lot.of(Skipped) if lot else [e for e in picture.general if type(e.body) is Skipped]
+    return {(e.body.place, e.body.quantity, e.body.day) for e in entries}  # type: ignore[union-attr]
+
+
+def gaps(picture: Picture) -> tuple[Gap, ...]:
+    """Everything missing or doubtful at the instant of the picture."""
+    rows: list[tuple[float, Gap]] = [
+        (float(d.at_utc_s), Gap("doubtful", d.text, d.lot, d.place)) for d in picture.doubts
+    ]
+    for lot in picture.lots.values():
+        rows += _beds(picture, lot)
+        rows += _vessels(picture, lot)
+        rows += _parcels(picture, lot)
+        rows += _platform(picture, lot)
+    rows += _instruments(picture)
+    rows += _weather(picture)
+    return tuple(gap for _, gap in sorted(rows, key=lambda row: (row[0], str(row[1].text))))
+
+
+def _beds(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
+    """Beds whose newest reading is older than a day and a half."""
+    now, time = now_of(picture), picture.time
+    today = time.farm_day(now)
+    answered = _skipped(picture, lot)
+    late: dict[int, list[str]] = {}
+    for portion in portions(picture, lot):
+        known = portion.moisture
+        at = known.at_utc_s if known else portion.since_utc_s
+        at = max(at, portion.since_utc_s)
+        place_answered = ("", "moisture", today.isoformat()) in answered
+        place_answered |= (portion.place, "moisture", today.isoformat()) in answered
+        if now - at > 1.5 * READ_EVERY_H * HOUR_S and not place_answered:
+            late.setdefault(at, []).append(portion.place)
+    rows = []
+    for at, places in late.items():
+        where = places[0] if len(places) == 1 else ""
+        text = N_(
+            "gaps", "{lot}, {places}: no reading since {day}", lot=lot.code, places=_places(places),
+            day=Day(time.farm_day(at), weekday=True),
+        )  # fmt: skip
+        rows.append((float(at), Gap("missing", text, lot.code, where, "moisture", today.isoformat())))
+    return rows
+
+
+def _places(places: list[str]) -> Text:
+    if len(places) == 1:
+        return N_("gaps", "bed {place}", place=places[0])
+    return N_("gaps", "beds {places}", places=" ".join(places))
+
+
+def _vessels(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
+    """Vessels not read for one and a half intervals, or past their method's latest hour."""
+    now, time = now_of(picture), picture.time
+    method = method_of(lot, picture.things)
+    answered = _skipped(picture, lot)
+    today = time.farm_day(now).isoformat()
+    rows = []
+    for fill in fills(lot, picture.things):
+        if fill.until_utc_s is not None or method is None:
+            continue
+        every_h = 12.0 if method.sealed else 4.0
+        seen = [
+            e.happened_utc_s
+            for e in lot.of(Reading)
+            if e.body.place == fill.place and e.body.quantity in ("ph", "mass_c")  # type: ignore[union-attr]
+        ]
+        last = max(seen, default=fill.from_utc_s)
+        if now - last > 1.5 * every_h * HOUR_S and (fill.place, "ph", today) not in answered:
+            text = N_(
+                "gaps", "{vessel} with {lot}: not read for {hours}", vessel=fill.place, lot=lot.code,
+                hours=Num((now - last) / HOUR_S, "h"),
+            )  # fmt: skip
+            rows.append((float(last), Gap("missing", text, lot.code, fill.place, "ph", today)))
+    return rows
+
+
+def _parcels(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
+    """Samples that should have arrived and of which nothing was heard."""
+    now, time = now_of(picture), picture.time
+    heard = {e.body.parcel for e in lot.of(ParcelNews)}  # type: ignore[union-attr]
+    rows = []
+    for entry in lot.of(Parcel):
+        body = entry.body
+        assert isinstance(body, Parcel)
+        if body.due_utc_s is not None and body.due_utc_s < now and entry.id not in heard:
+            text = N_(
+                "gaps", "sample of {lot} to {buyer}: due {day}, not arrived", lot=lot.code, buyer=body.buyer,
+                day=Day(time.calendar_day(body.due_utc_s)),
+            )  # fmt: skip
+            rows.append((float(body.due_utc_s), Gap("missing", text, lot.code)))
+    return rows
+
+
+def _platform(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
+    """Days on which the platform's total and the sum of the sacks are further apart than scales may be."""
+    sums: dict[str, int] = {}
+    for entry in lot.of(WeighIn):
+        day = picture.time.farm_day(entry.happened_utc_s).isoformat()
+        body = entry.body
+        assert isinstance(body, WeighIn)
+        sums[day] = sums.get(day, 0) + body.gross_g - body.tare_g
+    rows = []
+    totals: dict[str, int] = {}
+    at: dict[str, int] = {}
+    for entry in lot.of(Platform):
+        day = picture.time.farm_day(entry.happened_utc_s).isoformat()
+        totals[day] = totals.get(day, 0) + entry.body.grams  # type: ignore[union-attr]
+        at[day] = entry.happened_utc_s
+    for day, total in totals.items():
+        apart = sums.get(day, 0) - total
+        if sums.get(day) and abs(apart) > max(PLATFORM_FRAC * total, PLATFORM_G):
+            text = N_(
+                "gaps", "{lot}: sacks sum to {sum}, the platform says {total}", lot=lot.code,
+                sum=kg(sums[day], 1), total=kg(total, 1),
+            )  # fmt: skip
+            rows.append((float(at[day]), Gap("doubtful", text, lot.code)))
+    return rows
+
+
+def _instruments(picture: Picture) -> list[tuple[float, Gap]]:
+    """Instruments whose check is overdue; nothing is said of one that was never checked nor used."""
+    now = now_of(picture)
+    last: dict[str, int] = {}
+    for entry in picture.general:
+        if isinstance(entry.body, Check):
+            code = entry.body.instrument
+            if entry.body.passed:
+                last[code] = entry.happened_utc_s
+    rows = []
+    for code, at in last.items():
+        tool = picture.things.instruments.get(code)
+        if tool is None or tool.check_every_d <= 0:
+            continue
+        days = (now - at) / DAY_S
+        if days > tool.check_every_d + 1:
+            day = Day(picture.time.farm_day(at))
+            text = N_("gaps", "{code}: last good check {day}, {n} ago", code=code, day=day, n=Num(days, "d"))
+            rows.append((float(at), Gap("doubtful", text, quantity=code)))
+    return rows
+
+
+def _weather(picture: Picture) -> list[tuple[float, Gap]]:
+    """Yesterday's weather, where the day before was written and the season runs."""
+    time = picture.time
+    today = time.farm_day(now_of(picture))
+    day = today - timedelta(days=1)
+    answered = _skipped(picture, None)
+    before = (day - timedelta(days=1)).isoformat()
+    if day.isoformat() in picture.weather or before not in picture.weather:
+        return []
+    if ("", "weather", day.isoformat()) in answered:
+        return []
+    text = N_("gaps", "weather of {day} is not written", day=Day(day, weekday=True))
+    return [(float(time.instant(day, 18)), Gap("missing", text, quantity="weather", day=day.isoformat()))]
