@@ -98,6 +98,7 @@ class Shape:
 
     @property
     def plain(self) -> tuple[Plain, ...]:
+        """The fields that are one column each."""
         return tuple(field for field in self.fields if isinstance(field, Plain))
 
     @property
