@@ -87,7 +87,6 @@ def meter_points(lot: LotPicture, corrections: list[Correction]) -> list[MeterPo
     points = []
     for entry in meter_readings(lot):
         body = entry.body
-        assert isinstance(body, Reading)
         add = correction_at(corrections, entry.instrument, "meter_wb_frac", entry.happened_utc_s)
         values = [line.value for line in body.values]
         points.append(
@@ -112,7 +111,6 @@ def tray_curves(lot: LotPicture, things: Things, corrections: list[Correction]) 
     by_tray: dict[tuple[str, str], list[Entry]] = {}
     for entry in lot.of(Reading):
         body = entry.body
-        assert isinstance(body, Reading)
         if body.quantity == "tray_g":
             by_tray.setdefault((body.tray, body.place), []).append(entry)
     points = meter_points(lot, corrections)
@@ -125,7 +123,7 @@ def _curve(
     tray: str, place: str, entries: list[Entry], points: list[MeterPoint], start: tuple[float, float]
 ) -> TrayCurve:
     at = np.array([e.happened_utc_s for e in entries], dtype=np.float64)
-    grams = np.array([e.body.value for e in entries], dtype=np.float64)  # type: ignore[union-attr]
+    grams = np.array([e.body.value for e in entries], dtype=np.float64)
     dry, variance = grams[0] * (1 - start[0]), (grams[0] * start[1]) ** 2
     anchors: list[tuple[int, float]] = []
     weights: list[float] = []

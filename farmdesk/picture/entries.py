@@ -14,7 +14,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import ClassVar, NamedTuple, Union
+from typing import ClassVar, Generic, NamedTuple, Union
+
+from typing_extensions import TypeVar  # a default for a type variable comes with Python 3.13
 
 # how far a value can be trusted
 MARKS = ("measured", "logger", "computed", "estimated", "corrected")
@@ -438,8 +440,11 @@ Body = Union[
 KINDS: tuple[type, ...] = Body.__args__  # type: ignore[attr-defined]
 
 
+B = TypeVar("B", bound=Body, default=Body, covariant=True)
+
+
 @dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(Generic[B]):
     """One line of the notebook.
 
     `id` is unique across computers; `happened_utc_s` is when it was so, `written_utc_s` when it was
@@ -450,7 +455,7 @@ class Entry:
     id: str
     happened_utc_s: int
     written_utc_s: int
-    body: Body
+    body: B
     who: str = ""
     instrument: str = ""
     mark: str = "measured"

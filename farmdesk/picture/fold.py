@@ -13,7 +13,7 @@ from itertools import groupby
 from operator import attrgetter
 from typing import NamedTuple
 
-from farmdesk.picture.entries import ALL, REST, Birth, Entry, Flow, Strike, lots_of
+from farmdesk.picture.entries import ALL, REST, B, Birth, Entry, Flow, Strike, lots_of
 from farmdesk.text import N_, Text, kg
 
 NEVER = 1 << 62
@@ -78,7 +78,7 @@ class LotPicture:
         """Grams [g] of cherry that came from the field."""
         return -self.balance.get("<field", 0)
 
-    def of(self, kind: type) -> list[Entry]:
+    def of(self, kind: type[B]) -> list[Entry[B]]:
         """The entries of one kind, in order of happening."""
         by_kind: dict[type, list[Entry]] | None = self._by_kind.get("all")
         if by_kind is None:
@@ -86,7 +86,7 @@ class LotPicture:
             for entry in self.entries:
                 by_kind.setdefault(type(entry.body), []).append(entry)
             self._by_kind["all"] = by_kind
-        return by_kind.get(kind, [])
+        return by_kind.get(kind, [])  # type: ignore[return-value]
 
     def on(self, at_utc_s: int) -> dict[str, int]:
         """The heaps and streams [g] as the books stood at an earlier instant [UTC s]."""
@@ -144,7 +144,7 @@ def fold_lot(code: str, entries: Sequence[Entry], struck: Sequence[Entry] = (), 
             continue
         if kind is Flow:
             lines = _filled(code, body, balance, entry, doubts)  # type: ignore[arg-type]
-            act = body.act  # type: ignore[union-attr]
+            act = body.act
         else:
             lines = tuple((p[1], p[2]) for p in postings)
             act = kind.__name__.lower()
@@ -239,7 +239,7 @@ def struck_by(strikes: Iterable[Entry]) -> set[str]:
     struck: set[str] = set()
     for strike in sorted(strikes, key=lambda e: (e.written_utc_s, e.id), reverse=True):
         if strike.id not in struck:
-            struck.add(strike.body.target)  # type: ignore[union-attr]
+            struck.add(strike.body.target)
     return struck
 
 

@@ -120,7 +120,6 @@ def picked_g(lot: LotPicture, time: FarmTime) -> dict[tuple[date, str], int]:
     sums: dict[tuple[date, str], int] = {}
     for entry in lot.of(WeighIn):
         body = entry.body
-        assert isinstance(body, WeighIn)
         key = time.farm_day(entry.happened_utc_s), body.block
         sums[key] = sums.get(key, 0) + body.gross_g - body.tare_g
     return sums
@@ -272,7 +271,6 @@ def meter_readings(lot: LotPicture, place: str | None = None) -> list[Entry]:
 
 def meter_wb_frac(entry: Entry, corrections: list[Correction]) -> float:
     """The mean of a meter reading's repeats with the correction in force [fraction wet basis]."""
-    assert isinstance(entry.body, Reading)
     return entry.body.value + correction_at(corrections, entry.instrument, "meter_wb_frac", entry.happened_utc_s)
 
 

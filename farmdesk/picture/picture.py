@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 
 from farmdesk.clock import FarmTime
-from farmdesk.picture.entries import Correction, Cover, Entry, Plan, Weather
+from farmdesk.picture.entries import B, Correction, Cover, Entry, Plan, Weather
 from farmdesk.picture.fold import NEVER, Book, Doubt, LotPicture, Stay
 from farmdesk.picture.things import Farm, Things
 from farmdesk.text import N_
@@ -58,11 +58,15 @@ class Picture:
             self._general.append([e for e in self.book.general if e.happened_utc_s <= as_of and e.id not in struck])
         return self._general[0]
 
+    def general_of(self, kind: type[B]) -> list[Entry[B]]:
+        """The entries of one kind that concern no lot, in order of happening."""
+        return [e for e in self.general if type(e.body) is kind]  # type: ignore[misc]
+
     @property
     def weather(self) -> dict[str, Weather]:
         """The weather by day (ISO); of two rows for a day the later written counts."""
-        rows = sorted((e for e in self.general if type(e.body) is Weather), key=lambda e: (e.written_utc_s, e.id))
-        return {e.body.day: e.body for e in rows}  # type: ignore[union-attr, misc]
+        rows = sorted(self.general_of(Weather), key=lambda e: (e.written_utc_s, e.id))
+        return {e.body.day: e.body for e in rows}
 
     @property
     def corrections(self) -> list[Correction]:
@@ -71,14 +75,14 @@ class Picture:
         return [e.body for e in self.book.general if type(e.body) is Correction and e.id not in struck]  # type: ignore[misc]
 
     @property
-    def covers(self) -> list[Entry]:
+    def covers(self) -> list[Entry[Cover]]:
         """Covering and opening of beds, in order."""
-        return [e for e in self.general if type(e.body) is Cover]
+        return self.general_of(Cover)
 
     @property
-    def plans(self) -> list[Entry]:
+    def plans(self) -> list[Entry[Plan]]:
         """Plans for lots to come, the newest for each code; a lot that has begun has none any more."""
-        newest: dict[str, Entry] = {}
+        newest: dict[str, Entry[Plan]] = {}
         for lot in self.lots.values():
             if lot.birth is None:
                 for entry in lot.of(Plan):

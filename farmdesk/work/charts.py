@@ -90,9 +90,9 @@ class _Series:
 
 def _hand(lot: LotPicture, place: str, quantity: str, until: int) -> _Series:
     rows = [
-        (e.happened_utc_s, e.body.value)  # type: ignore[union-attr]
+        (e.happened_utc_s, e.body.value)
         for e in lot.of(Reading)
-        if e.body.quantity == quantity and e.body.place == place and e.happened_utc_s <= until  # type: ignore[union-attr]
+        if e.body.quantity == quantity and e.body.place == place and e.happened_utc_s <= until
     ]
     table = np.array(rows, dtype=np.float64).reshape(-1, 2)
     return _Series(table[:, 0], table[:, 1])
@@ -100,11 +100,7 @@ def _hand(lot: LotPicture, place: str, quantity: str, until: int) -> _Series:
 
 def _logged(farm: OpenFarm, lot: LotPicture, place: str, low: float, high: float) -> _Series:
     """The logger's temperatures of a vessel between two instants [UTC s]."""
-    files = [
-        e.id
-        for e in lot.of(LoggerFile)
-        if e.body.place == place and e.body.quantity == "mass_c"  # type: ignore[union-attr]
-    ]
+    files = [e.id for e in lot.of(LoggerFile) if e.body.place == place and e.body.quantity == "mass_c"]
     if not files:
         return _Series(np.empty(0), np.empty(0))
     at, values = farm.file.logger_rows(files)

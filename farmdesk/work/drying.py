@@ -190,9 +190,9 @@ def _likely_meter(values: list[Line], warm_c: float | None, hand: Hand) -> None:
 
 def _likely_tray(lot: LotPicture, tray: str, place: str, net_g: int, at_utc_s: int, hand: Hand) -> None:
     before = [
-        e.body.value  # type: ignore[union-attr]
+        e.body.value
         for e in lot.of(Reading)
-        if e.body.tray == tray and e.body.place == place and e.happened_utc_s < at_utc_s  # type: ignore[union-attr]
+        if e.body.tray == tray and e.body.place == place and e.happened_utc_s < at_utc_s
     ]
     if before and net_g > before[-1] * 1.01:
         text = N_(

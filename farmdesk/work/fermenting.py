@@ -134,9 +134,9 @@ def _likely_ph(farm: OpenFarm, lot: str, place: str, ph: float, at_utc_s: int, h
         )
     books = farm.picture.lots.get(lot)
     before = [
-        e.body.value  # type: ignore[union-attr]
+        e.body.value
         for e in (books.of(Reading) if books else ())
-        if e.body.quantity == "ph" and e.body.place == place and e.happened_utc_s < at_utc_s  # type: ignore[union-attr]
+        if e.body.quantity == "ph" and e.body.place == place and e.happened_utc_s < at_utc_s
     ]
     if before and ph > before[-1] + 0.3:
         text = N_(

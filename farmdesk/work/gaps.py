@@ -20,8 +20,8 @@ PLATFORM_FRAC, PLATFORM_G = 0.01, 2000  # platform and sacks may differ by 1 % o
 
 def _skipped(picture: Picture, lot: LotPicture | None) -> set[tuple[str, str, str]]:
     """(place, quantity, day) that were answered with "not measured"."""
-    entries = lot.of(Skipped) if lot else [e for e in picture.general if type(e.body) is Skipped]
-    return {(e.body.place, e.body.quantity, e.body.day) for e in entries}  # type: ignore[union-attr]
+    entries = lot.of(Skipped) if lot else picture.general_of(Skipped)
+    return {(e.body.place, e.body.quantity, e.body.day) for e in entries}
 
 
 def gaps(picture: Picture) -> tuple[Gap, ...]:
@@ -84,7 +84,7 @@ def _vessels(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
         seen = [
             e.happened_utc_s
             for e in lot.of(Reading)
-            if e.body.place == fill.place and e.body.quantity in ("ph", "mass_c")  # type: ignore[union-attr]
+            if e.body.place == fill.place and e.body.quantity in ("ph", "mass_c")
         ]
         last = max(seen, default=fill.from_utc_s)
         if now - last > 1.5 * every_h * HOUR_S and (fill.place, "ph", today) not in answered:
@@ -99,11 +99,10 @@ def _vessels(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
 def _parcels(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
     """Samples that should have arrived and of which nothing was heard."""
     now, time = now_of(picture), picture.time
-    heard = {e.body.parcel for e in lot.of(ParcelNews)}  # type: ignore[union-attr]
+    heard = {e.body.parcel for e in lot.of(ParcelNews)}
     rows = []
     for entry in lot.of(Parcel):
         body = entry.body
-        assert isinstance(body, Parcel)
         if body.due_utc_s is not None and body.due_utc_s < now and entry.id not in heard:
             text = N_(
                 "gaps", "sample of {lot} to {buyer}: due {day}, not arrived", lot=lot.code, buyer=body.buyer,
@@ -119,15 +118,14 @@ def _platform(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
     for entry in lot.of(WeighIn):
         day = picture.time.farm_day(entry.happened_utc_s).isoformat()
         body = entry.body
-        assert isinstance(body, WeighIn)
         sums[day] = sums.get(day, 0) + body.gross_g - body.tare_g
     rows = []
     totals: dict[str, int] = {}
     at: dict[str, int] = {}
-    for entry in lot.of(Platform):
-        day = picture.time.farm_day(entry.happened_utc_s).isoformat()
-        totals[day] = totals.get(day, 0) + entry.body.grams  # type: ignore[union-attr]
-        at[day] = entry.happened_utc_s
+    for said in lot.of(Platform):
+        day = picture.time.farm_day(said.happened_utc_s).isoformat()
+        totals[day] = totals.get(day, 0) + said.body.grams
+        at[day] = said.happened_utc_s
     for day, total in totals.items():
         apart = sums.get(day, 0) - total
         if sums.get(day) and abs(apart) > max(PLATFORM_FRAC * total, PLATFORM_G):
@@ -143,11 +141,9 @@ def _instruments(picture: Picture) -> list[tuple[float, Gap]]:
     """Instruments whose check is overdue; nothing is said of one that was never checked nor used."""
     now = now_of(picture)
     last: dict[str, int] = {}
-    for entry in picture.general:
-        if isinstance(entry.body, Check):
-            code = entry.body.instrument
-            if entry.body.passed:
-                last[code] = entry.happened_utc_s
+    for entry in picture.general_of(Check):
+        if entry.body.passed:
+            last[entry.body.instrument] = entry.happened_utc_s
     rows = []
     for code, at in last.items():
         tool = picture.things.instruments.get(code)

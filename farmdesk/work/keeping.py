@@ -121,7 +121,7 @@ def correct_instrument(
 
 def paper_given(farm: OpenFarm, lot: str, paper: str, at_utc_s: int, *, buyer: str = "", hand: Hand = Hand()) -> Done:
     """A paper was given to somebody: it keeps its version, so that it can be printed again the same."""
-    before = [e for e in farm.lot(lot).of(PaperGiven) if e.body.paper == paper]  # type: ignore[union-attr]
+    before = [e for e in farm.lot(lot).of(PaperGiven) if e.body.paper == paper]
     body = PaperGiven(lot, paper, len(before) + 1, buyer)
     return farm.write([body], at_utc_s, hand, N_("keeping", "{paper} of {lot}", paper=paper, lot=lot), lot=lot)
 

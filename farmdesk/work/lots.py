@@ -54,7 +54,7 @@ def lot_story(farm: OpenFarm, code: str, at_utc_s: int | None = None, x_kind: st
     parents, children = family(lot)
     beds = tuple(lies_at(lot, picture.things.places))
     vessels = tuple(lies_at(lot, picture.things.vessels))
-    trays = tuple(dict.fromkeys(e.body.tray for e in lot.of(Reading) if e.body.tray))  # type: ignore[union-attr]
+    trays = tuple(dict.fromkeys(e.body.tray for e in lot.of(Reading) if e.body.tray))
     return LotStory(
         card,
         headline(card),
@@ -99,9 +99,9 @@ def headline(card: LotCard) -> Text:
 def deviations(picture: Picture, lot: LotPicture) -> tuple[Text, ...]:
     """What differed from the method, as it was written, oldest first."""
     return tuple(
-        N_("lots", "{day}: {text}", day=Day(picture.time.farm_day(e.happened_utc_s)), text=e.body.text)  # type: ignore[union-attr]
+        N_("lots", "{day}: {text}", day=Day(picture.time.farm_day(e.happened_utc_s)), text=e.body.text)
         for e in lot.of(Remark)
-        if e.body.about == "deviation"  # type: ignore[union-attr]
+        if e.body.about == "deviation"
     )
 
 
@@ -111,7 +111,6 @@ def _last_reading(picture: Picture, lot: LotPicture) -> Text | None:
     if not rows:
         return None
     last = rows[-1]
-    assert isinstance(last.body, Reading)
     at = Moment(picture.time.local(last.happened_utc_s), weekday=True)
     if last.body.quantity == "ph":
         return N_("lots", "last reading pH {value}, {at}", value=Num(last.body.value, "", 2), at=at)

@@ -82,10 +82,10 @@ def weigh_in(
 def _kilograms_or_pounds(farm: OpenFarm, picker: str, net_g: int, hand: Hand) -> str:
     """The pound trap: a weight within 6 % of 2.2046 or 0.4536 times the picker's last ten median."""
     usual = [
-        entry.body.gross_g - entry.body.tare_g  # type: ignore[union-attr]
+        entry.body.gross_g - entry.body.tare_g
         for lot in farm.picture.lots.values()
         for entry in lot.of(WeighIn)
-        if entry.body.picker == picker  # type: ignore[union-attr]
+        if entry.body.picker == picker
     ][-10:]
     if len(usual) < 3:
         return "kg"

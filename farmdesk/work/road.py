@@ -73,7 +73,7 @@ def _yard(picture: Picture) -> Text | None:
 def _picking(picture: Picture, today: date) -> Text | None:
     """Today's pick as planned, or what was weighed in today."""
     picked = sum(
-        e.body.gross_g - e.body.tare_g  # type: ignore[union-attr]
+        e.body.gross_g - e.body.tare_g
         for lot in picture.lots.values()
         for e in lot.of(WeighIn)
         if picture.time.farm_day(e.happened_utc_s) == today
@@ -87,8 +87,8 @@ def _picking(picture: Picture, today: date) -> Text | None:
 def _waiting(picture: Picture) -> Text | None:
     buyers = []
     for lot in picture.lots.values():
-        heard = {e.body.parcel for e in lot.of(ParcelNews)}  # type: ignore[union-attr]
-        buyers += [e.body.buyer for e in lot.of(Parcel) if e.id not in heard]  # type: ignore[union-attr]
+        heard = {e.body.parcel for e in lot.of(ParcelNews)}
+        buyers += [e.body.buyer for e in lot.of(Parcel) if e.id not in heard]
     if not buyers:
         return None
     if len(buyers) == 1:

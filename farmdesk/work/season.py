@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from farmdesk.picture.entries import MILL, Hold, Parcel, Plan, Sale
+from farmdesk.picture.entries import MILL, Hold, Parcel, Sale
 from farmdesk.picture.fold import LotPicture
 from farmdesk.picture.measures import fills, on_beds, picked_g, stored_g
 from farmdesk.picture.picture import Picture
@@ -59,7 +59,6 @@ def _planned(picture: Picture) -> tuple[list[Pick], list[Board]]:
     picks, boards = [], []
     for entry in picture.plans:
         plan = entry.body
-        assert isinstance(plan, Plan)
         day = date.fromisoformat(plan.day)
         picks.append(Pick(plan.block, day, plan.grams, plan.lot, True))
         method = picture.things.method(plan.method)
@@ -124,17 +123,16 @@ def _downhill(picture: Picture) -> list[Block]:
 
 def _promises(picture: Picture, lot: LotPicture) -> list[tuple[date, str, Text]]:
     day = picture.time.farm_day
-    rows: list[tuple[date, str, Text]] = []
-    for entry in (*lot.of(Parcel), *lot.of(Hold), *lot.of(Sale)):
-        body = entry.body
-        if isinstance(body, Parcel):
-            words = N_("season", "sample to {buyer}", buyer=body.buyer)
-        elif isinstance(body, Hold):
-            words = N_("season", "{weight} held for {buyer}", weight=kg(body.grams, 1), buyer=body.buyer)
-        else:
-            assert isinstance(body, Sale)
-            words = N_("season", "{weight} sold to {buyer}", weight=kg(body.grams, 1), buyer=body.buyer)
-        rows.append((day(entry.happened_utc_s), lot.code, words))
+    rows = [
+        (day(parcel.happened_utc_s), lot.code, N_("season", "sample to {buyer}", buyer=parcel.body.buyer))
+        for parcel in lot.of(Parcel)
+    ]
+    for hold in lot.of(Hold):
+        words = N_("season", "{weight} held for {buyer}", weight=kg(hold.body.grams, 1), buyer=hold.body.buyer)
+        rows.append((day(hold.happened_utc_s), lot.code, words))
+    for sale in lot.of(Sale):
+        words = N_("season", "{weight} sold to {buyer}", weight=kg(sale.body.grams, 1), buyer=sale.body.buyer)
+        rows.append((day(sale.happened_utc_s), lot.code, words))
     return rows
 
 

@@ -64,7 +64,7 @@ def sheet_story(farm: OpenFarm, code: str, at_utc_s: int | None = None) -> Sheet
     blocks = blocks_of(picture, lot)
     state = state_of(picture, lot)
     balance, balance_of = mill_balance(picture, lot)
-    given = [e.body.version_n for e in lot.of(PaperGiven) if e.body.paper == "lot sheet"]  # type: ignore[union-attr]
+    given = [e.body.version_n for e in lot.of(PaperGiven) if e.body.paper == "lot sheet"]
     milled = next((time.farm_day(m.at_utc_s) for m in lot.trail if m.act in ("back", "join")), None)
     unfinished = None
     if green_g(lot) is None:
@@ -168,9 +168,9 @@ def _ferment(farm: OpenFarm, picture: Picture, lot: LotPicture) -> list[Line]:
     else:
         line = N_("sheet", "{vessels}, {a}–{b}, {how}", **facts, a=Num(hours[0]), b=Num(hours[-1], "h"))
     rows: list[Line] = [(N_("sheet", "Vessels"), line)]
-    ph = [e.body.value for e in lot.of(Reading) if e.body.quantity == "ph"]  # type: ignore[union-attr]
+    ph = [e.body.value for e in lot.of(Reading) if e.body.quantity == "ph"]
     rows.append((N_("sheet", "pH"), _ph_line(farm, picture, lot, ph) if ph else None))
-    yeast = sum(e.body.yeast_g for e in lot.of(Yeast))  # type: ignore[union-attr]
+    yeast = sum(e.body.yeast_g for e in lot.of(Yeast))
     if yeast:
         rows.append((N_("sheet", "Added"), N_("sheet", "yeast, {grams}", grams=Num(yeast, "g"))))
     rinses = [e.body for e in lot.of(Rinse)]
@@ -188,8 +188,8 @@ def _ferment(farm: OpenFarm, picture: Picture, lot: LotPicture) -> list[Line]:
 def _ph_line(farm: OpenFarm, picture: Picture, lot: LotPicture, ph: list[float]) -> Text:
     """PH first to last, and the mass temperature; beside a logger its coverage of the time is said."""
     facts: dict[str, Fact] = {"first": Num(ph[0], "", 2), "last": Num(ph[-1], "", 2)}
-    mass = [e.body.value for e in lot.of(Reading) if e.body.quantity == "mass_c"]  # type: ignore[union-attr]
-    files = [e.id for e in lot.of(LoggerFile) if e.body.quantity == "mass_c"]  # type: ignore[union-attr]
+    mass = [e.body.value for e in lot.of(Reading) if e.body.quantity == "mass_c"]
+    files = [e.id for e in lot.of(LoggerFile) if e.body.quantity == "mass_c"]
     if files:
         held = fills(lot, picture.things)
         low, high = min(f.from_utc_s for f in held), max(f.until_utc_s or now_of(picture) for f in held)
@@ -266,7 +266,6 @@ def _screens(lot: LotPicture) -> tuple[tuple[Text, int], ...]:
     if not slips:
         return ()
     body = slips[-1].body
-    assert isinstance(body, Screens)
     return tuple((SIEVES.get(line.name, N_("sheet", "{n}", n=line.name)), round(line.value)) for line in body.fractions)
 
 
@@ -287,14 +286,14 @@ def _green(picture: Picture, lot: LotPicture, state: str) -> tuple[Line, ...]:
         (N_("sheet", "water activity"), "aw", "", 2),
         (N_("sheet", "density"), "density_g_l", "g/L", 0),
     ):
-        found = [e.body.value for e in lot.of(Reading) if e.body.quantity == quantity]  # type: ignore[union-attr]
+        found = [e.body.value for e in lot.of(Reading) if e.body.quantity == quantity]
         rows.append((head, N_("sheet", "{value}", value=Num(found[-1], unit, decimals)) if found else None))
     rows.append((N_("sheet", "defects"), _defects(lot)))
     rows.append((N_("sheet", "cup"), _cup(lot)))
     top = lot.balance.get(TOP, 0)
     if top_g(lot) is not None:
         held = sum(
-            e.body.grams for e in lot.of(Hold) if e.body.until_utc_s > now_of(picture)  # type: ignore[union-attr]
+            e.body.grams for e in lot.of(Hold) if e.body.until_utc_s > now_of(picture)
         )  # fmt: skip
         free = max(top - held, 0)
         boxes, rest = divmod(free, BOX_KG * 1000)
@@ -321,7 +320,6 @@ def _defects(lot: LotPicture) -> Text | None:
     if not counts:
         return None
     body = counts[-1].body
-    assert isinstance(body, Defects)
     facts: dict[str, Fact] = {"grams": Num(body.sample_g, "g"), "standard": body.standard}
     if body.full_n is not None:
         return N_("sheet", "{n} full in {grams}, {standard}", n=Num(body.full_n), **facts)
@@ -334,7 +332,6 @@ def _cup(lot: LotPicture) -> Text | None:
     if not tables:
         return None
     body = tables[-1].body
-    assert isinstance(body, Cup)
     facts: dict[str, Fact] = {"score": Num(body.score, "", 1), "n": body.sittings_n}
     if body.words:
         return N_("sheet", "{score} at own table, {n} sittings: {words}", **facts, words=body.words)
@@ -356,7 +353,7 @@ def _differed(picture: Picture, lot: LotPicture) -> tuple[Text, ...]:
                 N_("sheet", "The moisture meter read {off} points low; its readings are shown corrected.", off=off)
             )
     found += deviations(picture, lot)
-    notes = [e.body.text for e in lot.of(Remark) if e.body.about == "event"]  # type: ignore[union-attr]
+    notes = [e.body.text for e in lot.of(Remark) if e.body.about == "event"]
     found += [N_("sheet", "{text}", text=text) for text in notes]
     if not any(m.act == "join" for m in lot.trail):
         found.append(N_("sheet", "The lot was not mixed with another."))

@@ -59,13 +59,13 @@ def shelve(
         raise NotPossible(
             N_("storing", "{lot} lies on no bed in the books, so nothing can come into the store.", lot=lot)
         )
-    last = [e for e in books.of(Reading) if e.body.quantity == "meter_wb_frac"]  # type: ignore[union-attr]
+    last = [e for e in books.of(Reading) if e.body.quantity == "meter_wb_frac"]
     if not last:
         ask(
             hand, "weight", "unread", N_("storing", "{lot} has no meter reading. Into the store all the same?", lot=lot)
         )
-    elif last[-1].body.value > LIMIT_WB_FRAC + 0.008:  # type: ignore[union-attr] # within a point of a meter's own error
-        value = Num(last[-1].body.value * 100, "%", 1)  # type: ignore[union-attr]
+    elif last[-1].body.value > LIMIT_WB_FRAC + 0.008:  # within a point of a meter's own error
+        value = Num(last[-1].body.value * 100, "%", 1)
         ask(
             hand,
             "weight",

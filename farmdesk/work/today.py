@@ -108,9 +108,9 @@ def vessel_stories(picture: Picture) -> tuple[VesselStory, ...]:
 
 def _last(lot: LotPicture, place: str, quantity: str) -> list[tuple[int, float]]:
     return [
-        (e.happened_utc_s, e.body.value)  # type: ignore[union-attr]
+        (e.happened_utc_s, e.body.value)
         for e in lot.of(Reading)
-        if e.body.place == place and e.body.quantity == quantity  # type: ignore[union-attr]
+        if e.body.place == place and e.body.quantity == quantity
     ]
 
 
@@ -165,8 +165,8 @@ def _limit(wb_frac: float) -> float | None:
 def _outlook(picture: Picture, today: date) -> Text | None:
     """What the processor expects of the sky in the days ahead, in the farm's own words."""
     words: dict[str, str] = {}
-    for entry in picture.general:
-        if isinstance(entry.body, Outlook) and entry.body.day >= today.isoformat():
+    for entry in picture.general_of(Outlook):
+        if entry.body.day >= today.isoformat():
             words[entry.body.day] = entry.body.words
     rain = sorted(day for day, word in words.items() if word == "rain")
     if rain:
@@ -249,19 +249,16 @@ def _waiting(picture: Picture, now: int) -> tuple[tuple[str, Text], ...]:
     """Who expects something: samples on their way, holds that end within a week."""
     rows: list[tuple[float, str, Text]] = []
     for lot in picture.lots.values():
-        heard = {e.body.parcel for e in lot.of(ParcelNews)}  # type: ignore[union-attr]
+        heard = {e.body.parcel for e in lot.of(ParcelNews)}
         for entry in lot.of(Parcel):
             body = entry.body
-            assert isinstance(body, Parcel)
             if entry.id in heard:
                 continue
             due = body.due_utc_s or entry.happened_utc_s
             day = Day(picture.time.calendar_day(due))
             line = N_("today", "sample of {lot}, due {day}", lot=lot.code, day=day)
             rows.append((due, body.buyer, line))
-        for entry in lot.of(Hold):
-            hold = entry.body
-            assert isinstance(hold, Hold)
+        for hold in (entry.body for entry in lot.of(Hold)):
             if now <= hold.until_utc_s <= now + 7 * DAY_S:
                 day = Day(picture.time.calendar_day(hold.until_utc_s))
                 line = N_("today", "hold of {weight} of {lot} ends {day}", weight=kg(hold.grams), lot=lot.code, day=day)

@@ -27,7 +27,6 @@ def covered_at(picture: Picture) -> dict[str, int]:
     since: dict[str, int] = {}
     for entry in picture.covers:
         body = entry.body
-        assert isinstance(body, Cover)
         for place in body.places:
             if body.on:
                 since.setdefault(place, entry.happened_utc_s)
@@ -102,14 +101,10 @@ def _changed(picture: Picture) -> tuple[Dated, ...]:
     """What happened on the yard in the last hours, newest last: moves, covers, events."""
     now = now_of(picture)
     first = now - CHANGED_H * HOUR_S
-    rows: list[Dated] = []
-    for entry in picture.general:
-        if entry.happened_utc_s >= first and (line := _event_line(entry)):
-            rows.append(Dated(entry.happened_utc_s, *line))
+    lines = [(entry, _event_line(entry)) for entry in picture.general if entry.happened_utc_s >= first]
     for lot in picture.lots.values():
-        for entry in lot.entries:
-            if entry.happened_utc_s >= first and (line := _lot_line(lot, entry)):
-                rows.append(Dated(entry.happened_utc_s, *line))
+        lines += [(entry, _lot_line(lot, entry)) for entry in lot.entries if entry.happened_utc_s >= first]
+    rows = [Dated(entry.happened_utc_s, *line) for entry, line in lines if line]
     return tuple(sorted(rows, key=lambda row: row.at_utc_s))
 
 
