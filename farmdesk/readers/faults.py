@@ -92,16 +92,16 @@ def long_of(seconds_s: int) -> Num:
 def usual_step_s(at_utc_s: Ints) -> int:
     """The usual time [s] between readings in order of time; 0 for fewer than two.
 
-    The median step; or a longer one where at least a twentieth of all steps has that very length (a logger
+    The lower quartile of the steps (readings that are missing make others longer, never shorter); or a longer one where at least a twentieth of all steps has that very length (a logger
     that was set from one to fifteen minutes half way has no silence every fifteen minutes).
     """
     steps = np.diff(at_utc_s)
     if not len(steps):
         return 0
-    middle = int(np.median(steps))
+    usual = int(np.percentile(steps, 25, method="lower"))
     lengths, counts = np.unique(steps, return_counts=True)
     often = lengths[counts * 20 >= len(steps)]
-    return max(middle, int(often.max(initial=0))) if len(steps) >= 20 else middle
+    return max(usual, int(often.max(initial=0))) if len(steps) >= 20 else usual
 
 
 def gaps(at_utc_s: Ints) -> Ints:
@@ -179,7 +179,7 @@ def range_question(value: Values, low: float, high: float, unit: str) -> Questio
         "range",
         N_(
             "logger",
-            "{n} readings lie outside {low} to {high}, from {least} to {most}. Are they true?",
+            "Outside {low} to {high}: {n} of the readings, from {least} to {most}. Are they true?",
             n=Num(len(odd)),
             low=Num(low, *signs),
             high=Num(high, *signs),

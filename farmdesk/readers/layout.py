@@ -146,15 +146,14 @@ class _Table:
             timed = found.ok & found.dated & found.timed
             if timed.sum() > self.timed.sum():
                 self.time_columns, self.timed = columns, timed
-        self.numeric: dict[int, NDArray[np.float64]] = {}  # the readable numbers of each column that has enough
+        self.numeric: dict[int, NDArray[np.float64]] = {}  # the readable numbers of each column that has many
+        read = {c: numbers(piece.cells(c)) for c in range(self.columns_n) if c not in self.time_columns}
+        good = {column: found.ok & self.timed for column, found in read.items()}
+        most = max((int(ok.sum()) for ok in good.values()), default=0)
         both = np.zeros(len(piece), bool)
-        for column in range(self.columns_n):
-            if column in self.time_columns or not self.time_columns:
-                continue
-            read = numbers(piece.cells(column))
-            ok = read.ok & self.timed
-            if ok.sum() * 2 >= self.timed.sum() or ok.sum() > 50:
-                self.numeric[column] = read.value[ok]
+        for column, ok in good.items():
+            if ok.any() and int(ok.sum()) * 2 >= most:
+                self.numeric[column] = read[column].value[ok]
                 both |= ok
         self.score = int(both.sum())
 
@@ -264,14 +263,10 @@ def _zone(names: list[str]) -> int | None:
 
 
 def _which(columns: tuple[str, ...], choices: tuple[int, ...], row: tuple[str, ...]) -> Question:
-    answers = tuple(
-        Answer(
-            str(c),
-            N_("logger", "{name}, at first {value}", name=columns[c], value=row[c])
-            if columns[c]
-            else N_("logger", "column {number}, at first {value}", number=c + 1, value=row[c]),
-        )
-        for c in choices
-        if c < len(row)
-    )
-    return Question("column", "column", N_("logger", "Which column holds the readings?"), answers)
+    answers = []
+    for c in choices:
+        value = row[c] if c < len(row) else ""
+        named = N_("logger", "{name}, at first {value}", name=columns[c], value=value)
+        bare = N_("logger", "column {number}, at first {value}", number=c + 1, value=value)
+        answers.append(Answer(str(c), named if columns[c] else bare))
+    return Question("column", "column", N_("logger", "Which column holds the readings?"), tuple(answers))

@@ -218,7 +218,7 @@ def by_shape(cells: Bytes) -> Iterator[tuple[str, Ints]]:
 
 
 def _shape(raw: Bytes) -> str:
-    return raw.tobytes().rstrip(b"\0").decode("latin-1").lower()
+    return raw.tobytes().rstrip(b"\0").lower().decode("latin-1")
 
 
 def whole_number(cells: Bytes, low: int, high: int) -> Ints:

@@ -88,6 +88,7 @@ class Pass:
         self._layout, self._quantity, self._farm, self._shift_s = layout, quantity, farm, clock_shift_s
         self._kind = KINDS[quantity]
         self._line_n = line_n or 0
+        self._open_n = 0  # 1 while the last line may still be being written
         self._begun = line_n is not None  # before the first reading stand headers and prose, which are no faults
         self._stamps: list[Stamps] = []
         self._value: list[Values] = []
@@ -97,6 +98,7 @@ class Pass:
     def take(self, lines: bytes) -> None:
         """Read one piece of the file."""
         piece = Piece(lines, self._layout.delimiter)
+        self._open_n = 0 if lines.endswith(b"\n") else 1
         at, read = stamps_at(piece, self._layout.time_columns), numbers(piece.cells(self._layout.value_column))
         dated = at.ok & at.dated
         good = dated & read.ok
@@ -182,7 +184,7 @@ class Pass:
         repeated_n: int,
         questions: tuple[Question, ...],
     ) -> LoggerRows:
-        tail = Tail(end_bytes, self._line_n, self._layout, self._quantity, self._shift_s, self._farm)
+        tail = Tail(end_bytes, self._line_n - self._open_n, self._layout, self._quantity, self._shift_s, self._farm)
         return LoggerRows(
             at_utc_s, value, self._quantity, self._layout, columns, self._shift_s, file_name, sha256, self._line_n,
             repeated_n, usual_step_s(at_utc_s), questions, tail,
