@@ -140,6 +140,8 @@ def _columns(fields: tuple[Plain | Many, ...], keys: tuple[str, ...] = ()) -> li
             made.append(CheckConstraint(column.in_([0, 1]), name=f"{field.name}_yes_or_no"))
         if field.name.endswith("_utc_s"):
             made.append(CheckConstraint(column.between(0, LAST_UTC_S), name=f"{field.name}_an_instant"))
+        if field.name == "account":
+            made.append(CheckConstraint(column != "", name=f"{field.name}_named"))
     return made
 
 

@@ -114,7 +114,8 @@ def trouble_of(error: BaseException, path: Path) -> FileTrouble | None:
         code = getattr(error, "sqlite_errorcode", None)
         if code is None:  # text that is no UTF-8 comes without a code
             return damaged(path) if "decode" in str(error).lower() else None
-        say = _BY_CODE.get(code & 0xFF)
+        gone = code == sqlite3.SQLITE_READONLY_DBMOVED  # moved or removed while it was open
+        say = out_of_reach if gone else _BY_CODE.get(code & 0xFF)
         return say(path) if say else None
     if isinstance(error, OSError):
         return _BY_ERRNO.get(error.errno, out_of_reach)(path)

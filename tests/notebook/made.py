@@ -131,7 +131,11 @@ def bodies(draw: st.DrawFn, kind: type) -> Body:
                 drawn += (Posting("x", "y", -sum(posting.grams for posting in drawn)),)
             values.append(drawn)
             continue
-        strategy = instants if field.name.endswith("_utc_s") else PLAIN[field.type]
+        strategy = PLAIN[field.type]
+        if field.name.endswith("_utc_s"):
+            strategy = instants
+        elif field.name == "account":
+            strategy = named
         values.append(draw(st.none() | strategy if field.optional else strategy))
     return kind(*values)  # type: ignore[no-any-return]
 

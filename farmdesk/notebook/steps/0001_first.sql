@@ -418,6 +418,7 @@ CREATE TABLE sale (
   account TEXT NOT NULL,
   CONSTRAINT pk_sale PRIMARY KEY (entry),
   CONSTRAINT ck_sale_approved_yes_or_no CHECK (approved IN (0, 1)),
+  CONSTRAINT ck_sale_account_named CHECK (account != ''),
   CONSTRAINT fk_sale_entry FOREIGN KEY(entry) REFERENCES entry (seq)
 ) STRICT;
 
