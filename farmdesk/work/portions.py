@@ -6,7 +6,7 @@ Shared by cards, yard, season and papers, so that all of them say the same.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from farmdesk.picture.curves import TRUSTED_WB_FRAC, KnownMoisture, meter_points, moisture_known, tray_curves
@@ -200,8 +200,7 @@ def current(picture: Picture, lot: LotPicture) -> tuple[int | None, str, KnownMo
         total = sum(w or 0 for w in weights)
         dry = sum((p.now_g or 0) * (1 - p.moisture.wb_frac) for p in lying if p.moisture)
         mean = 1 - dry / total if total else newest.wb_frac
-        known = KnownMoisture(mean, newest.sd_frac, newest.mark, newest.source, newest.at_utc_s, newest.doubtful)
-        return total, "computed", known
+        return total, "computed", replace(newest, wb_frac=mean)
     if state == "green":
         return sum(lot.heaps.get(a, 0) for a in GREEN), "measured", None
     if state in ("store", "mill"):
