@@ -133,10 +133,15 @@ def _likely_ph(farm: OpenFarm, lot: str, place: str, ph: float, at_utc_s: int, h
             N_("fermenting", "pH {ph} is outside what coffee shows. Is it right?", ph=Num(ph, "", 2)),
         )
     books = farm.picture.lots.get(lot)
+    if books is None:
+        return
+    fills = [m.at_utc_s for m in books.trail if m.act == "fill" and place in dict(m.lines) and m.at_utc_s <= at_utc_s]
     before = [
         e.body.value
-        for e in (books.of(Reading) if books else ())
-        if e.body.quantity == "ph" and e.body.place == place and e.happened_utc_s < at_utc_s
+        for e in books.of(Reading)
+        if e.body.quantity == "ph"
+        and e.body.place == place
+        and max(fills, default=0) <= e.happened_utc_s < at_utc_s  # a second filling of the vessel starts anew
     ]
     if before and ph > before[-1] + 0.3:
         text = N_(
