@@ -160,9 +160,9 @@ def ferment(last_h: int = 12) -> Figure:
         subtitle=N_("lots", "first fill, {vessel}", vessel="T1"),
         under=Figure(
             N_("lots", "mass °C"), N_("lots", "mass 16.3 to 18.6 °C"), "time", "°C", low, high, 15.0, 20.0,
-            curves=(Curve(HAND, at, mass),), bands=(night,),
+            curves=(Curve(HAND, at, mass),), bands=(night,), y_decimals=1,
         ),
-        y_decimals=1,
+        y_decimals=2,
     )  # fmt: skip
 
 
@@ -184,7 +184,10 @@ def drying(days_n: int = 7, x_kind: str = "time") -> Figure:
         x0, end = 0.2457, 0.115
         db = end + (x0 - end) * np.exp(-0.078 * good_a_day_h * ahead_d)
         fan.append(100 * db / (1 + db))
-    days = [(N_("lots", "{day}", day=Num(d)), float(d), likely) for d, likely in ((17, False), (18, True), (19, False))]
+    days = [
+        (N_("lots", "{day}", day=Day(date(2025, 1, d))), float(d), likely)
+        for d, likely in ((17, False), (18, True), (19, False))
+    ]
     return Figure(
         N_("lots", "Drying"),
         N_(
@@ -197,7 +200,6 @@ def drying(days_n: int = 7, x_kind: str = "time") -> Figure:
             Curve(
                 METER, np.array([x(d, 16.2) for d, *_ in shown]), np.array([m for _, m, *_ in shown]),
                 N_("lots", "meter"), np.array([lo for *_, lo, _ in shown]), np.array([hi for *_, hi in shown]),
-                labelled=True,
             ),
             Curve(ANCHOR, np.array([x(14)]), np.array([19.7]), N_("lots", "anchor")),
         ),
@@ -212,6 +214,7 @@ def drying(days_n: int = 7, x_kind: str = "time") -> Figure:
         ),
         rain=((x(9, 12), x(9, 18), 2.0),),
         subtitle=N_("lots", "beds 12–14 16 joined from six on 13 Jan; tray line hung on the meter"),
+        y_decimals=1,
         rests_on=N_("lots", "Rests on 7 tray weights, 3 days of meter, and own good hours of 5.0–6.8 a day."),
     )  # fmt: skip
 

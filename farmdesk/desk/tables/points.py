@@ -3,15 +3,11 @@
 from __future__ import annotations
 
 import math
-from typing import Any
-
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from farmdesk.clock import FarmTime
 from farmdesk.text import N_, Moment, Text, Words
 from farmdesk.work.figures import Figure
 
-Index = QModelIndex | QPersistentModelIndex
 Row = tuple[str, str, str, str]
 
 HEADS = (N_("points", "when"), N_("points", "what"), N_("points", "value"), N_("points", "from–to"))
@@ -27,6 +23,14 @@ ROLES = {
 }
 LOW_HIGH = N_("points", "ahead")
 MOST_ROWS = 20_000  # a logger's whole file is read on the chart, not in a table
+
+
+def heads_of(figure: Figure, words: Words) -> list[str]:
+    """The words above the columns."""
+    heads = [words.say(head) for head in HEADS]
+    if figure.x_kind != "time":
+        heads[0] = words.say(GOOD_HOURS if figure.x_kind == "good_h" else HOURS)
+    return heads
 
 
 def rows_of(figure: Figure, words: Words, time: FarmTime) -> list[Row]:
@@ -61,39 +65,3 @@ def _when(figure: Figure, x: float, words: Words, time: FarmTime) -> str:
     if figure.x_kind == "time":
         return words.say(Moment(time.local(x)))
     return words.number(x, 1, "h")
-
-
-class PointsTable(QAbstractTableModel):
-    """A read-only model over the rows of a figure."""
-
-    def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self.rows: list[Row] = []
-        self.heads: tuple[str, ...] = ("", "", "", "")
-
-    def show(self, figure: Figure | None, words: Words, time: FarmTime) -> None:
-        """Show the points of this figure."""
-        self.beginResetModel()
-        self.rows = rows_of(figure, words, time) if figure else []
-        self.heads = tuple(words.say(head) for head in HEADS)
-        if figure and figure.x_kind != "time":
-            self.heads = (words.say(GOOD_HOURS if figure.x_kind == "good_h" else HOURS), *self.heads[1:])
-        self.endResetModel()
-
-    def rowCount(self, parent: Index = QModelIndex()) -> int:
-        return 0 if parent.isValid() else len(self.rows)
-
-    def columnCount(self, parent: Index = QModelIndex()) -> int:
-        return 0 if parent.isValid() else len(self.heads)
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role == Qt.ItemDataRole.DisplayRole:
-            return self.rows[index.row()][index.column()]
-        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() >= 2:
-            return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        return None
-
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role == Qt.ItemDataRole.DisplayRole and orientation == Qt.Orientation.Horizontal:
-            return self.heads[section]
-        return None

@@ -1,0 +1,123 @@
+"""The readings of a chart: each instrument has its own shape, a doubtful one is crossed, values are written."""
+
+from __future__ import annotations
+
+import numpy as np
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QPainter, QPainterPath, QPen, QPolygonF
+
+from farmdesk.desk.charts.scale import around
+from farmdesk.desk.charts.view import On, View
+from farmdesk.desk.theme import BOLD, REGULAR, SEMIBOLD
+from farmdesk.work.figures import ANCHOR, HAND, LOGGER, METER, RAW, TRAY, Curve
+
+POINTS_SHOWN = 150  # more than this in view are a line; their marks would cover it
+
+
+def draw_points(ink: On, view: View, curve: Curve) -> None:
+    """The marks of the readings: each instrument has its own shape; a doubtful one is crossed."""
+    scale = view.scale
+    seen = np.flatnonzero((curve.x >= scale.x_low) & (curve.x <= scale.x_high) & np.isfinite(curve.y))
+    if seen.size > POINTS_SHOWN:
+        return
+    bars = curve.low.size == curve.x.size and curve.high.size == curve.x.size
+    ink.painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    for i in seen:
+        at = scale.point(float(curve.x[i]), float(curve.y[i]))
+        if bars:
+            _bar(ink, at, scale.y(float(curve.low[i])), scale.y(float(curve.high[i])))
+        point(ink, at, curve.role, second=view.second, doubtful=curve.doubtful)
+        view.taken.take(QRectF(at.x() - 4, at.y() - 4, 8, 8))
+    ink.painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+
+
+def _bar(ink: On, at: QPointF, low: float, high: float) -> None:
+    """The spread of the repeats, beside its dot."""
+    if low - high < 2:
+        return
+    x, px = at.x() + ink.look.px(8), ink.look.px
+    ink.upright(x, high, low, 1.2, "ink")
+    for y in (low, high):
+        ink.level(x - px(3), x + px(3), y, 1.2, "ink")
+    ink.painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+
+
+def point(ink: On, at: QPointF, role: str, *, second: bool = False, doubtful: bool = False) -> None:
+    """One reading: solid dot meter or hand, hollow square tray, hollow dot logger or secondary, triangle anchor."""
+    px, painter = ink.look.px, ink.painter
+    path = QPainterPath()
+    hollow = second or role in (TRAY, LOGGER)
+    if role == TRAY:
+        side = 9 * ink.look.scale  # wide enough that the dot of a meter read at the same hour shows inside
+        path.addRect(QRectF(at.x() - side / 2, at.y() - side / 2, side, side))
+    elif role == ANCHOR:
+        half, top = px(6), at.y() + px(7)
+        path.addPolygon(
+            QPolygonF([QPointF(at.x(), top), QPointF(at.x() + half, top + px(9)), QPointF(at.x() - half, top + px(9))])
+        )
+        path.closeSubpath()
+    elif role == RAW:
+        half = px(3)
+        painter.setPen(QPen(ink.color("ink2"), 1.2))
+        painter.drawLine(at + QPointF(-half, -half), at + QPointF(half, half))
+        painter.drawLine(at + QPointF(-half, half), at + QPointF(half, -half))
+        return
+    elif role in (METER, HAND, LOGGER):
+        radius = (3.0 if role == METER else 3.6) * ink.look.scale
+        path.addEllipse(at, radius, radius)
+    else:
+        return
+    painter.fillPath(path, ink.color("paper" if hollow or doubtful else "ink"))
+    if doubtful:
+        painter.fillPath(path, ink.look.pattern("doubtful", ink.color("ink"), ink.ratio))
+    painter.strokePath(path, QPen(ink.color("ink"), 1.3))
+
+
+def write_values(ink: On, view: View, curve: Curve) -> None:
+    """Every value of a labelled curve beside its point, the newest first where room is short."""
+    scale, px = view.scale, ink.look.px
+    finite = np.flatnonzero(np.isfinite(curve.y))
+    if curve.labelled:
+        told = finite[::-1]
+    elif view.second and finite.size:  # of the smaller chart the highest, the last and the first
+        told = np.array(list(dict.fromkeys([finite[np.argmax(curve.y[finite])], finite[-1], finite[0]])))
+    else:
+        return
+    size, weight, color = (13, REGULAR, "ink2") if view.second else (14, SEMIBOLD, "ink")
+    decimals = view.figure.y_decimals
+    within = scale.box.adjusted(-px(4), -px(20), px(4), 0)
+    for i in told[:POINTS_SHOWN]:
+        if not scale.shows(float(curve.x[i])):
+            continue
+        text = view.words.number(float(curve.y[i]), decimals)
+        at = scale.point(float(curve.x[i]), float(curve.y[i]))
+        spot = view.taken.place(around(at, ink.width(text, size, weight), px(16), px(6)), within)
+        if spot is not None:
+            ink.text(spot.left(), spot.bottom() - px(4), text, size, weight, color)
+
+
+def write_latest(ink: On, view: View) -> None:
+    """The last reading of an unlabelled chart, written large; portions carry their place."""
+    scale, px, figure = view.scale, ink.look.px, view.figure
+    ends = []
+    for curve in figure.curves:
+        if curve.role in (TRAY, METER) and not curve.labelled:
+            finite = np.flatnonzero(np.isfinite(curve.y))
+            if finite.size:
+                ends.append((float(curve.x[finite[-1]]), curve.role == METER, float(curve.y[finite[-1]]), curve.place))
+    if not ends or view.second:
+        return
+    x, _, y, _ = max(ends)
+    within = scale.box.adjusted(0, -px(18), 0, 0)
+    if scale.shows(x):
+        text = view.words.number(y, figure.y_decimals)
+        spots = around(scale.point(x, y), ink.width(text, 17, BOLD), px(18), px(8))
+        if spot := view.taken.place(spots, within):
+            ink.text(spot.left(), spot.bottom() - px(4), text, 17, BOLD)
+    places = {place for _, _, _, place in ends if place}
+    for place in places if len(places) > 1 else ():
+        x, _, y, _ = max(end for end in ends if end[3] == place)
+        if scale.shows(x):
+            spots = around(scale.point(x, y), ink.width(place, 13), px(15))
+            if spot := view.taken.place(spots, within):
+                ink.text(spot.left(), spot.bottom() - px(3), place, 13, REGULAR, "ink2")
