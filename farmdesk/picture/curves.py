@@ -108,7 +108,7 @@ def meter_points(lot: LotPicture, corrections: list[Correction]) -> list[MeterPo
 
 def tray_curves(lot: LotPicture, things: Things, corrections: list[Correction]) -> list[TrayCurve]:
     """The trays of a lot, each hung on the meter readings beside it."""
-    by_tray: dict[tuple[str, str], list[Entry]] = {}
+    by_tray: dict[tuple[str, str], list[Entry[Reading]]] = {}
     for entry in lot.of(Reading):
         body = entry.body
         if body.quantity == "tray_g":
@@ -120,7 +120,7 @@ def tray_curves(lot: LotPicture, things: Things, corrections: list[Correction]) 
 
 
 def _curve(
-    tray: str, place: str, entries: list[Entry], points: list[MeterPoint], start: tuple[float, float]
+    tray: str, place: str, entries: list[Entry[Reading]], points: list[MeterPoint], start: tuple[float, float]
 ) -> TrayCurve:
     at = np.array([e.happened_utc_s for e in entries], dtype=np.float64)
     grams = np.array([e.body.value for e in entries], dtype=np.float64)

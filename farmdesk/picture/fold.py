@@ -144,7 +144,7 @@ def fold_lot(code: str, entries: Sequence[Entry], struck: Sequence[Entry] = (), 
             continue
         if kind is Flow:
             lines = _filled(code, body, balance, entry, doubts)  # type: ignore[arg-type]
-            act = body.act
+            act = body.act  # type: ignore[union-attr]
         else:
             lines = tuple((p[1], p[2]) for p in postings)
             act = kind.__name__.lower()
@@ -234,7 +234,7 @@ def _overweight(code: str, account: str, grams: int, entry: Entry) -> Doubt:
     return Doubt("overweight", code, account, entry.happened_utc_s, text, (entry.id,))
 
 
-def struck_by(strikes: Iterable[Entry]) -> set[str]:
+def struck_by(strikes: Iterable[Entry[Strike]]) -> set[str]:
     """The ids that are struck: a strike counts unless a later live strike strikes it in turn."""
     struck: set[str] = set()
     for strike in sorted(strikes, key=lambda e: (e.written_utc_s, e.id), reverse=True):
@@ -256,7 +256,7 @@ class Book:
         known = [entry for entry in entries if entry.written_utc_s <= known_at]
         self.by_id = {entry.id: entry for entry in known}
         self.last_written_utc_s = max((entry.written_utc_s for entry in known), default=0)
-        self.strikes = [entry for entry in known if type(entry.body) is Strike]
+        self.strikes: list[Entry[Strike]] = [e for e in known if type(e.body) is Strike]  # type: ignore[misc]
         self.struck = struck_by(self.strikes)
         groups: dict[str, list[Entry]] = {}
         general: list[Entry] = []
@@ -280,7 +280,7 @@ class Book:
         book.known_at = self.known_at
         book.by_id = self.by_id | {entry.id: entry for entry in new}
         book.last_written_utc_s = max([self.last_written_utc_s, *(entry.written_utc_s for entry in new)])
-        book.strikes = [*self.strikes, *(entry for entry in new if type(entry.body) is Strike)]
+        book.strikes = [*self.strikes, *(e for e in new if type(e.body) is Strike)]  # type: ignore[list-item]
         book.struck = struck_by(book.strikes) if len(book.strikes) > len(self.strikes) else self.struck
         groups: dict[str, list[Entry]] = {}
         general: list[Entry] = []

@@ -258,18 +258,16 @@ def correction_at(corrections: list[Correction], instrument: str, quantity: str,
     return add
 
 
-def meter_readings(lot: LotPicture, place: str | None = None) -> list[Entry]:
+def meter_readings(lot: LotPicture, place: str | None = None) -> list[Entry[Reading]]:
     """Moisture meter readings of the lot, of one place where one is named, in order."""
     return [
         entry
         for entry in lot.of(Reading)
-        if isinstance(entry.body, Reading)
-        and entry.body.quantity == "meter_wb_frac"
-        and (place is None or entry.body.place == place)
+        if entry.body.quantity == "meter_wb_frac" and (place is None or entry.body.place == place)
     ]
 
 
-def meter_wb_frac(entry: Entry, corrections: list[Correction]) -> float:
+def meter_wb_frac(entry: Entry[Reading], corrections: list[Correction]) -> float:
     """The mean of a meter reading's repeats with the correction in force [fraction wet basis]."""
     return entry.body.value + correction_at(corrections, entry.instrument, "meter_wb_frac", entry.happened_utc_s)
 

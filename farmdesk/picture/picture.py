@@ -72,7 +72,7 @@ class Picture:
     def corrections(self) -> list[Correction]:
         """Corrections of instruments, known by now. They hold for the past too, so `as_of` does not hide them."""
         struck = self.book.struck
-        return [e.body for e in self.book.general if type(e.body) is Correction and e.id not in struck]  # type: ignore[misc]
+        return [e.body for e in self.book.general if type(e.body) is Correction and e.id not in struck]
 
     @property
     def covers(self) -> list[Entry[Cover]]:

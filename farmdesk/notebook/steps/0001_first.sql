@@ -156,6 +156,15 @@ CREATE TABLE vessel (
   CONSTRAINT ck_vessel_sealed_yes_or_no CHECK (sealed IN (0, 1))
 ) STRICT;
 
+CREATE TABLE advance (
+  entry INTEGER NOT NULL,
+  picker TEXT NOT NULL,
+  amount_cents INTEGER NOT NULL,
+  text TEXT NOT NULL,
+  CONSTRAINT pk_advance PRIMARY KEY (entry),
+  CONSTRAINT fk_advance_entry FOREIGN KEY(entry) REFERENCES entry (seq)
+) STRICT;
+
 CREATE TABLE birth (
   entry INTEGER NOT NULL,
   lot TEXT NOT NULL,
@@ -199,6 +208,18 @@ CREATE TABLE cover (
   CONSTRAINT fk_cover_entry FOREIGN KEY(entry) REFERENCES entry (seq)
 ) STRICT;
 
+CREATE TABLE crop_count (
+  entry INTEGER NOT NULL,
+  block TEXT NOT NULL,
+  trees_n INTEGER NOT NULL,
+  mean_kg REAL NOT NULL,
+  sd_kg REAL NOT NULL,
+  loss_frac REAL NOT NULL,
+  flowered TEXT NOT NULL,
+  CONSTRAINT pk_crop_count PRIMARY KEY (entry),
+  CONSTRAINT fk_crop_count_entry FOREIGN KEY(entry) REFERENCES entry (seq)
+) STRICT;
+
 CREATE TABLE cup (
   entry INTEGER NOT NULL,
   lot TEXT NOT NULL,
@@ -207,6 +228,17 @@ CREATE TABLE cup (
   words TEXT NOT NULL,
   CONSTRAINT pk_cup PRIMARY KEY (entry),
   CONSTRAINT fk_cup_entry FOREIGN KEY(entry) REFERENCES entry (seq)
+) STRICT;
+
+CREATE TABLE day_work (
+  entry INTEGER NOT NULL,
+  picker TEXT NOT NULL,
+  day TEXT NOT NULL,
+  share_frac REAL NOT NULL,
+  amount_cents INTEGER NOT NULL,
+  task TEXT NOT NULL,
+  CONSTRAINT pk_day_work PRIMARY KEY (entry),
+  CONSTRAINT fk_day_work_entry FOREIGN KEY(entry) REFERENCES entry (seq)
 ) STRICT;
 
 CREATE TABLE defects (
@@ -327,6 +359,14 @@ CREATE TABLE parcel_news (
   CONSTRAINT fk_parcel_news_entry FOREIGN KEY(entry) REFERENCES entry (seq)
 ) STRICT;
 
+CREATE TABLE pay_sheet (
+  entry INTEGER NOT NULL,
+  first_day TEXT NOT NULL,
+  last_day TEXT NOT NULL,
+  CONSTRAINT pk_pay_sheet PRIMARY KEY (entry),
+  CONSTRAINT fk_pay_sheet_entry FOREIGN KEY(entry) REFERENCES entry (seq)
+) STRICT;
+
 CREATE TABLE "plan" (
   entry INTEGER NOT NULL,
   lot TEXT NOT NULL,
@@ -393,6 +433,15 @@ CREATE TABLE rinse (
   CONSTRAINT fk_rinse_entry FOREIGN KEY(entry) REFERENCES entry (seq)
 ) STRICT;
 
+CREATE TABLE ripe_look (
+  entry INTEGER NOT NULL,
+  block TEXT NOT NULL,
+  ripe_n INTEGER NOT NULL,
+  looked_n INTEGER NOT NULL,
+  CONSTRAINT pk_ripe_look PRIMARY KEY (entry),
+  CONSTRAINT fk_ripe_look_entry FOREIGN KEY(entry) REFERENCES entry (seq)
+) STRICT;
+
 CREATE TABLE ripeness (
   entry INTEGER NOT NULL,
   lot TEXT NOT NULL,
@@ -406,6 +455,17 @@ CREATE TABLE ripeness (
   bored INTEGER NOT NULL,
   CONSTRAINT pk_ripeness PRIMARY KEY (entry),
   CONSTRAINT fk_ripeness_entry FOREIGN KEY(entry) REFERENCES entry (seq)
+) STRICT;
+
+CREATE TABLE round (
+  entry INTEGER NOT NULL,
+  block TEXT NOT NULL,
+  day TEXT NOT NULL,
+  grams INTEGER NOT NULL,
+  pinned INTEGER NOT NULL,
+  CONSTRAINT pk_round PRIMARY KEY (entry),
+  CONSTRAINT ck_round_pinned_yes_or_no CHECK (pinned IN (0, 1)),
+  CONSTRAINT fk_round_entry FOREIGN KEY(entry) REFERENCES entry (seq)
 ) STRICT;
 
 CREATE TABLE sale (
@@ -989,6 +1049,102 @@ END;
 
 CREATE TRIGGER paper_given_no_replace BEFORE INSERT ON paper_given
 WHEN EXISTS (SELECT 1 FROM paper_given WHERE entry = NEW.entry)
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER crop_count_no_update BEFORE UPDATE ON crop_count
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER crop_count_no_delete BEFORE DELETE ON crop_count
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER crop_count_no_replace BEFORE INSERT ON crop_count
+WHEN EXISTS (SELECT 1 FROM crop_count WHERE entry = NEW.entry)
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER ripe_look_no_update BEFORE UPDATE ON ripe_look
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER ripe_look_no_delete BEFORE DELETE ON ripe_look
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER ripe_look_no_replace BEFORE INSERT ON ripe_look
+WHEN EXISTS (SELECT 1 FROM ripe_look WHERE entry = NEW.entry)
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER round_no_update BEFORE UPDATE ON round
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER round_no_delete BEFORE DELETE ON round
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER round_no_replace BEFORE INSERT ON round
+WHEN EXISTS (SELECT 1 FROM round WHERE entry = NEW.entry)
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER advance_no_update BEFORE UPDATE ON advance
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER advance_no_delete BEFORE DELETE ON advance
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER advance_no_replace BEFORE INSERT ON advance
+WHEN EXISTS (SELECT 1 FROM advance WHERE entry = NEW.entry)
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER day_work_no_update BEFORE UPDATE ON day_work
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER day_work_no_delete BEFORE DELETE ON day_work
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER day_work_no_replace BEFORE INSERT ON day_work
+WHEN EXISTS (SELECT 1 FROM day_work WHERE entry = NEW.entry)
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER pay_sheet_no_update BEFORE UPDATE ON pay_sheet
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER pay_sheet_no_delete BEFORE DELETE ON pay_sheet
+BEGIN
+  SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
+END;
+
+CREATE TRIGGER pay_sheet_no_replace BEFORE INSERT ON pay_sheet
+WHEN EXISTS (SELECT 1 FROM pay_sheet WHERE entry = NEW.entry)
 BEGIN
   SELECT RAISE(ABORT, 'What happened stays written: strike it with a new entry instead of changing it.');
 END;
