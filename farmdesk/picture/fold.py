@@ -13,7 +13,7 @@ from itertools import groupby
 from operator import attrgetter
 from typing import NamedTuple
 
-from farmdesk.picture.entries import ALL, REST, B, Birth, Entry, Flow, Strike, lots_of
+from farmdesk.picture.entries import ALL, REST, B, Birth, Entry, Flow, Plan, Strike, lots_of
 from farmdesk.text import N_, Text, kg
 
 NEVER = 1 << 62
@@ -163,8 +163,8 @@ def fold_lot(code: str, entries: Sequence[Entry], struck: Sequence[Entry] = (), 
                 stays.append(Stay(account, since.pop(account, at), at))
         trail.append(Moved(at, act, lines, entry.id))
     stays.extend(Stay(account, from_utc_s, None) for account, from_utc_s in since.items())
-    if birth is None and seen and not doubts:
-        doubts.append(_unborn(code, entries[0]))
+    if birth is None and not doubts:  # a plan comes before its lot
+        doubts += [_unborn(code, entry) for entry in entries[:seen] if type(entry.body) is not Plan][:1]
     return LotPicture(
         code, birth, born, balance, tuple(trail), tuple(sorted(stays, key=_stay_order)),
         tuple(entries[:seen]), tuple(struck), tuple(doubts),

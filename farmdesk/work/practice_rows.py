@@ -128,7 +128,7 @@ def _weather(desk: Desk, row: Row) -> Done:
 def _store(desk: Desk, row: Row) -> Done:
     return storing.shelve(
         desk.farm, row["lot"], row["weighed"], row.at, from_places=row.several("from"),
-        bags_n=int(row["bags"]), pallet=row["pallet"], layer=row["layer"], hand=row.hand,
+        bags_n=int(row["bags"]), pallet=row["pallet"], layer=row["layer"], picked_out=row["picked_out"], hand=row.hand,
     )  # fmt: skip
 
 

@@ -10,6 +10,7 @@ from farmdesk.picture.entries import (
     GREEN,
     HUSK,
     MILL,
+    PICKED_OUT,
     REST,
     RETAINED,
     STORE,
@@ -45,9 +46,12 @@ def shelve(
     bags_n: int = 0,
     pallet: str = "",
     layer: str = "",
+    picked_out: str = "",
     hand: Hand = Hand(),
 ) -> Done:
     """Everything on these places (or on all the lot's beds) is weighed into the store; the rest was water.
+
+    `picked_out` is what was picked out by hand before bagging, where it was weighed.
 
     Asked once when the last reading is above 12.5 %, or there is none.
     """
@@ -73,7 +77,11 @@ def shelve(
             N_("storing", "{lot} last read {value}, above 12.5 %. Into the store all the same?", lot=lot, value=value),
         )
     postings = [Posting(lot, place, way=ALL) for place in places]
-    postings += [Posting(lot, STORE, grams, typed=text), Posting(lot, WATER, way=REST)]
+    postings.append(Posting(lot, STORE, grams, typed=text))
+    if picked_out.strip():
+        picked_g, picked_text = weight(picked_out, hand)
+        postings.append(Posting(lot, PICKED_OUT, picked_g, typed=picked_text))
+    postings.append(Posting(lot, WATER, way=REST))
     bodies: list[Flow | Shelved] = [Flow(lot, "shelve", tuple(postings))]
     if bags_n or pallet:
         bodies.append(Shelved(lot, bags_n, pallet, layer))
