@@ -19,6 +19,7 @@ TIMES = ("today", "season", "lots")
 PLACES = ("picking", "ferments", "yard", "store", "mill", "cup", "samples")
 OFFICE = ("notebook", "papers", "farm")
 FOLDS_BELOW_PX = 1180
+BOX_MOST_PX = 300
 
 
 class RoadItem(QAbstractButton):
@@ -179,7 +180,7 @@ class Road(QWidget):
                 item.setGeometry(left, 0, right - left, self.height())
                 x += wide[name] + gap
             x += 1.1 * gap
-        left = round(min(x - gap, self.width() - px(20) - box))
+        left = max(round(min(x - gap, self.width() - px(20) - box)), self.width() - px(20) - px(BOX_MOST_PX))
         self.go_box.setGeometry(left, px(12), self.width() - px(20) - left, px(32))
         self.line.setGeometry(0, 0, self.width(), px(16))
         self.line.raise_()

@@ -71,7 +71,7 @@ class Title(QWidget):
                 ink.text(x, base, ink.fitted(self.sentence, self.width() - x, size, family=SERIF), size, family=SERIF)
             for i, group in enumerate(self.facts):
                 wide = sum(ink.width(t, s, w) for t, s, w, _ in group) + px(5) * (len(group) - 1)
-                if x + wide > self.width():
+                if x + wide + (px(14) if i else 0) > self.width():
                     break
                 if i:
                     ink.upright(x, base - px(16), base + px(4), 1, "rule")

@@ -1,0 +1,433 @@
+"""The three zones of Today: what to wash and who picks; the yard; rain, fruit and who waits."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from PySide6.QtCore import QPointF, QSize
+from PySide6.QtWidgets import QWidget
+
+from farmdesk.desk.pages import Desk
+from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
+from farmdesk.desk.widgets.clock import SMALL_R_PX, paint_clock
+from farmdesk.desk.widgets.drawn import Drawn
+from farmdesk.desk.widgets.ink import Ink
+from farmdesk.desk.widgets.yard import YardPlan
+from farmdesk.text import Moment, Num
+from farmdesk.work.portions import place_list
+from farmdesk.work.stories import TodayStory, VesselStory
+
+Hill = Sequence[tuple[str, float, float]]  # block, lowest and highest metre
+
+
+def code_list(codes: Sequence[str]) -> str:
+    """Vessels as people say them: `T1 T2 C1 C2 B1–B6`."""
+    parts: list[list[str]] = []
+    for code in codes:
+        match = re.fullmatch(r"([A-Za-z]+)(\d+)", code)
+        last = re.fullmatch(r"([A-Za-z]+)(\d+)", parts[-1][-1]) if parts else None
+        if match and last and match[1] == last[1] and int(match[2]) == int(last[2]) + 1:
+            parts[-1].append(code)
+        else:
+            parts.append([code])
+    return " ".join(f"{run[0]}–{run[-1]}" if len(run) > 2 else " ".join(run) for run in parts)
+
+
+COMPACT_PX = 370  # a lower right zone keeps every line to one row
+
+
+class Zone(Drawn):
+    """A zone of the page: it paints the day's story."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.desk = desk
+        self.story: TodayStory | None = None
+
+    def show_story(self, story: TodayStory) -> None:
+        """Show a day."""
+        self.story = story
+        self.told()
+
+    @property
+    def empty(self) -> bool:
+        """Nothing stands here today."""
+        return not self.sentence()
+
+    def span(self, first: float | None, last: float | None) -> str:
+        """`06:00–08:00`, with the day where it is not today's; open ends in words."""
+        if first is None:
+            return self.tr("open")
+        time, say = self.desk.time, self.desk.words.say
+        a = time.local(first)
+        today = time.calendar_day(self.story.at_utc_s)
+        head = say(Moment(a, clock=True))
+        if a.date() != today:
+            head = say(Moment(a, weekday=True))
+        if last is None:
+            return self.tr("from {time}").format(time=head)
+        b = time.local(last)
+        return f"{head}–{say(Moment(b, clock=b.date() == a.date()))}"
+
+
+class VesselZone(Zone):
+    """What must be opened or washed first, as a clock with its straight figures; then the others."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, parent)
+        self.sleep_h = (20.0, 4.0)
+
+    def natural_px(self) -> int:
+        """How high its words and clock stand [px]."""
+        px = look().px
+        if self.story is None:
+            return px(60)
+        calm = px(70) if self.story.calm is not None else 0
+        others = max(0, len(self.story.vessels) - 1) * px(24)
+        return calm + (px(248) + others if self.story.vessels else px(76))
+
+    def sentence(self) -> str:
+        if self.story is None:
+            return ""
+        if self.story.calm is not None:
+            return self.desk.words.say(self.story.calm)
+        return " ".join(f"{vessel.code}: {', '.join(self._row(vessel)[1:])}." for vessel in self.story.vessels)
+
+    def table(self):
+        heads = [self.tr("vessel"), self.tr("lot"), self.tr("since"), self.tr("ready"), self.tr("pH"), self.tr("°C")]
+        return heads, [self._row(vessel) for vessel in self.story.vessels] if self.story else []
+
+    def _row(self, vessel: VesselStory) -> list[str]:
+        say, number = self.desk.words.say, self.desk.words.number
+        ahead = vessel.ahead
+        none = self.tr("not measured")
+        return [
+            vessel.code, vessel.lot, say(Moment(self.desk.time.local(vessel.filled_utc_s), weekday=True)),
+            self.span(ahead.earliest_utc_s, ahead.latest_utc_s) if ahead else self.tr("not known"),
+            none if vessel.last_ph is None else number(vessel.last_ph, 2),
+            none if vessel.last_mass_c is None else number(vessel.last_mass_c, 1, "°C"),
+        ]  # fmt: skip
+
+    def paint(self, ink: Ink) -> None:
+        story, px = self.story, look().px
+        if story is None:
+            return
+        y = px(14)
+        if story.calm is not None:
+            y = ink.wrapped(0, px(20), self.width(), self.desk.words.say(story.calm), 21, family=SERIF) + px(6)
+        vessels = list(story.vessels)
+        if vessels:
+            due = any(vessel.due for vessel in vessels)
+            ink.heading(0, y, self.tr("Wash first") if due else self.tr("In the vessels"))
+            self._paint_first(ink, vessels[0], y)
+            y += px(216)
+            for vessel in vessels[1:]:
+                if y > self.height() - px(28):
+                    break
+                y = self._paint_line(ink, vessel, y)
+        elif story.calm is None:
+            ink.heading(0, y, self.tr("In the vessels"))
+            ink.text(0, y + px(26), self.tr("Nothing is in a vessel."), 17, family=SERIF)
+            y += px(48)
+        if story.free_vessels and y <= self.height():
+            words = self.tr("{vessels}: empty").format(vessels=code_list(story.free_vessels))
+            ink.wrapped(0, y + px(8), self.width(), words, 15, most=1)
+
+    def _paint_first(self, ink: Ink, vessel: VesselStory, y: float) -> None:
+        px, say, number = look().px, self.desk.words.say, self.desk.words.number
+        now, local = self.story.at_utc_s, self.desk.time.local
+        radius = px(SMALL_R_PX)
+        paint_clock(ink, px(96), y + px(110), radius, vessel, now, self.desk.time, self.sleep_h)
+        x, room = px(208), self.width() - px(208)
+        base = y + px(33)
+        end = ink.text(x, base, vessel.code, 26, BOLD)
+        ink.text(end + px(12), base, vessel.lot, 17, SEMIBOLD)
+        ink.text(x, y + px(53), ink.fitted(say(vessel.method), room, 14), 14, color="ink2")
+        line = y + px(86)
+        if vessel.ahead is not None:
+            words = self.span(vessel.ahead.earliest_utc_s, vessel.ahead.latest_utc_s)
+            size = next((s for s in (26, 21, 18, 15) if ink.width(words, s, BOLD) <= room), 14)
+            ink.text(x, line, words, size, BOLD, vessel.due or "ink")
+            if vessel.ahead.likely_utc_s is not None:
+                likely = say(Moment(local(vessel.ahead.likely_utc_s), clock=True))
+                ink.text(x, y + px(104), self.tr("ready; likely {time}").format(time=likely), 15)
+        else:
+            ink.text(x, line, self.tr("end not known"), 17, SEMIBOLD)
+        hours, minutes = divmod(round((now - vessel.filled_utc_s) / 60), 60)
+        since = say(Moment(local(vessel.filled_utc_s), weekday=True, clock=True))
+        since = f"{say(Moment(local(vessel.filled_utc_s), weekday=True)).split(' ')[0]} {since}"
+        end = ink.text(x, y + px(132), f"{number(hours, 0, 'h')} {minutes:02d}", 17, SEMIBOLD)
+        ink.text(end + px(8), y + px(132), self.tr("since {time}").format(time=since), 14, color="ink2")
+        if vessel.last_ph is None:
+            end = ink.text(x, y + px(154), self.tr("pH not measured"), 15)
+        else:
+            end = ink.text(x, y + px(154), f"pH {number(vessel.last_ph, 2)}", 17, SEMIBOLD)
+        more = [] if vessel.last_mass_c is None else [number(vessel.last_mass_c, 1, "°C")]
+        if vessel.last_utc_s is not None:
+            more.append(say(Moment(local(vessel.last_utc_s), clock=True)))
+        ink.text(end + px(8), y + px(154), ", ".join(more), 14, color="ink2")
+        if vessel.latest_utc_s is not None:
+            latest = self.span(vessel.latest_utc_s, vessel.latest_utc_s).split("–")[0]
+            end = ink.text(x, y + px(176), self.tr("latest") + " ", 15)
+            ink.text(end, y + px(176), latest, 17, SEMIBOLD)
+
+    def _paint_line(self, ink: Ink, vessel: VesselStory, y: float) -> float:
+        px = look().px
+        ahead = vessel.ahead
+        end = ink.text(0, y + px(8), vessel.code, 17, BOLD, vessel.due or "ink")
+        end = ink.text(end + px(10), y + px(8), vessel.lot, 15, SEMIBOLD)
+        words = self.span(ahead.earliest_utc_s, ahead.latest_utc_s) if ahead else self.tr("end not known")
+        ink.text(end + px(10), y + px(8), words, 15)
+        return y + px(24)
+
+
+class PickerZone(Zone):
+    """Which blocks are picked, on a profile of the hill."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, parent)
+        self.hill: Hill = ()
+
+    def sentence(self) -> str:
+        if self.story is None:
+            return ""
+        return " ".join(f"{block}: {self.desk.words.say(words)}." for block, words in self.story.picking)
+
+    def paint(self, ink: Ink) -> None:
+        if self.story is None or not self.story.picking:
+            return
+        px = look().px
+        ink.level(0, self.width(), 0.5, 1, "hair")
+        ink.heading(0, px(22), self.tr("Pickers"))
+        picked = {block for block, _ in self.story.picking}
+        self._paint_hill(ink, picked)
+        x, y = px(184), px(22)
+        for block, words in self.story.picking:
+            if y > self.height() - px(12):
+                break
+            ink.text(x, y, block, 21, BOLD)
+            y = ink.wrapped(x + px(26), y, self.width() - x - px(26), self.desk.words.say(words), 15) + px(6)
+
+    def _paint_hill(self, ink: Ink, picked: set[str]) -> None:
+        """Blocks at their height; the picked ones in ink."""
+        px = look().px
+        if not self.hill:
+            return
+        low, high = min(h[1] for h in self.hill), max(h[2] for h in self.hill)
+        left, right, top, base = px(4), px(162), px(40), self.height() - px(14)
+        base = min(base, top + px(72))
+
+        def at(metres: float) -> QPointF:
+            share = (metres - low) / max(1.0, high - low)
+            return QPointF(left + share * (right - left), base - share * (base - top))
+
+        ink.line(at(low).x(), at(low).y(), at(high).x(), at(high).y(), 1, "rule")
+        reached, aside = -1.0, 0
+        for i, (block, a, b) in enumerate(sorted(self.hill, key=lambda h: h[1])):
+            aside = 0 if a >= reached else 1 - aside  # a block beside its neighbour stands off the line
+            reached = max(reached, b)
+            off = QPointF(-px(4), -px(7)) * aside
+            first, last = at(a + 3) + off, at(b - 3) + off
+            here = block in picked
+            ink.line(first.x(), first.y(), last.x(), last.y(), px(8 if here else 4), "ink" if here else "rule")
+            below = i % 2 == 0 and not aside
+            middle = (first + last) / 2 + (QPointF(px(5), px(18)) if below else QPointF(-px(6), -px(7)))
+            size, weight, color = (18, BOLD, "ink") if here else (14, 400, "ink2")
+            ink.text(middle.x(), middle.y(), block, size, weight, color, align="middle")
+
+
+class YardZone(QWidget):
+    """The yard's plan, and beside the upper row which beds open when."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.desk = desk
+        self.plan = YardPlan(desk, self)
+        self.words = _OpenFirst(desk, self)
+
+    def show_story(self, story: TodayStory) -> None:
+        """Show a day's yard."""
+        self.plan.show_story(story.yard)
+        self.words.show_story(story)
+        self._lay_out()
+
+    def resizeEvent(self, event) -> None:
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        px = look().px
+        top = px(19)
+        self.plan.setGeometry(0, top, self.width(), self.height() - top)
+        upper = self.plan.upper_row
+        if self.width() - upper.right() < px(190):
+            self.plan.setGeometry(0, top, self.width() - px(220), self.height() - top)
+            upper = self.plan.upper_row
+        left = round(max(upper.right() + px(10), 0))
+        low = round(upper.bottom()) if upper.bottom() else self.height()
+        self.words.setGeometry(left, top, self.width() - left, max(px(100), low + px(8)))
+        self.words.raise_()
+        self.plan.stackUnder(self.words)
+
+    def paintEvent(self, event) -> None:
+        with Ink(self) as ink:
+            due = self.words.story is not None and bool(self.words.story.open_first)
+            head = self.tr("Open, then shut") if due else self.tr("The yard")
+            note = self.tr("stronger blue = more water to leave; north up")
+            x = ink.heading(0, look().px(14), head)
+            ink.text(x + 9, look().px(14), ink.fitted(note, self.width() - x - 9, 14), 14, color="ink2")
+
+
+class _OpenFirst(Zone):
+    """When which beds open, and why."""
+
+    def sentence(self) -> str:
+        if self.story is None:
+            return ""
+        say = self.desk.words.say
+        return " ".join(f"{say(when)}: {place_list(beds)}, {say(why)}." for when, beds, why in self.story.open_first)
+
+    def table(self):
+        say = self.desk.words.say
+        rows = [[say(when), place_list(beds), say(why)] for when, beds, why in self.story.open_first]
+        return [self.tr("when"), self.tr("beds"), self.tr("why")], rows
+
+    def paint(self, ink: Ink) -> None:
+        if self.story is None or not self.story.open_first:
+            return
+        px, say = look().px, self.desk.words.say
+        due = any(place.due for place in self.story.yard.places)
+        x, y, room = px(18), px(18), self.width() - px(18)
+        start = y
+        for i, (when, beds, why) in enumerate(self.story.open_first):
+            if y > self.height() - px(30):
+                break
+            ink.text(x, y, ink.fitted(say(when), room, 17, BOLD), 17, BOLD, "today" if due and not i else "ink")
+            y = ink.wrapped(x, y + px(19), room, place_list(beds), 17, SEMIBOLD, most=2) - px(4)
+            y = ink.wrapped(x, y, room, say(why), 14, color="ink2", most=2) + px(3)
+        ink.upright(px(4), start - px(12), min(y - px(12), self.height()), 1, "hair")
+
+
+class RightZone(Zone):
+    """Rain and the minutes to cover; where this afternoon's fruit goes; who waits for something."""
+
+    def sentence(self) -> str:
+        if self.story is None:
+            return ""
+        say, story = self.desk.words.say, self.story
+        said = []
+        if story.rain_list:
+            minutes = say(Num(story.rain_minutes, "min"))
+            said.append(self.tr("{minutes} to cover everything.").format(minutes=minutes) + " " + self._order())
+        said += [f"{say(a)}: {say(b)}." for a, b in story.fruit]
+        said += [f"{who}: {say(what)}." for who, what in story.waiting]
+        return " ".join(said)
+
+    def table(self):
+        say, number = self.desk.words.say, self.desk.words.number
+        rows = [[self.tr("rain"), place_list(beds), number(m, 0, "min")] for beds, m in self.story.rain_list]
+        rows += [[self.tr("fruit"), say(a), say(b)] for a, b in self.story.fruit]
+        rows += [[self.tr("waits"), who, say(what)] for who, what in self.story.waiting]
+        return ["", self.tr("where or who"), self.tr("what")], rows
+
+    def _order(self) -> str:
+        """First the best, last what takes longest."""
+        groups = [place_list(beds) for beds, _ in self.story.rain_list]
+        if len(groups) == 1:
+            return self.tr("Cover {beds}.").format(beds=groups[0])
+        if len(groups) == 2:
+            return self.tr("First {first}, then {last}.").format(first=groups[0], last=groups[1])
+        middle = ", ".join(groups[1:-1])
+        return self.tr("First {first}, then {middle}, last {last}.").format(
+            first=groups[0], middle=middle, last=groups[-1]
+        )
+
+    def paint(self, ink: Ink) -> None:
+        if self.story is None:
+            return
+        y = 0.0
+        for part in (self._paint_rain, self._paint_fruit, self._paint_waiting):
+            end = part(ink, y)
+            y = end if end > y else y
+
+    def _rule(self, ink: Ink, y: float) -> float:
+        if y > 0:
+            ink.level(0, self.width(), y, 1, "hair")
+            y += look().px(8)
+        return y
+
+    def _paint_rain(self, ink: Ink, y: float) -> float:
+        story, px, say = self.story, look().px, self.desk.words.say
+        if not story.rain_list and story.rain_words is None:
+            return y
+        ink.heading(0, y + px(14), self.tr("Rain"), say(story.rain_words) if story.rain_words else "")
+        if not story.rain_list:
+            return y + px(30)
+        end = ink.text(0, y + px(51), say(Num(story.rain_minutes, "min")), 28, BOLD)
+        ink.text(end + px(10), y + px(51), self.tr("to cover everything"), 15)
+        self._paint_minutes(ink, y + px(64))
+        if y + px(130) > self.height():
+            return y + px(118)
+        return ink.wrapped(0, y + px(130), self.width(), self._order(), 15, most=2) - px(4)
+
+    def _paint_minutes(self, ink: Ink, top: float) -> None:
+        """A bar cut by minutes, in the order of covering; the sums below."""
+        px, total = look().px, max(1e-9, sum(m for _, m in self.story.rain_list))
+        wide, high = self.width() - 1, px(28)
+        done, free = 0.0, 0.0
+        end = f"{total:.0f}"
+        last = wide - ink.width(end, 14) - px(6)
+        for i, (beds, minutes) in enumerate(self.story.rain_list):
+            left, right = done / total * wide, (done + minutes) / total * wide
+            ink.fill(left, top, right - left, high, "band" if i % 2 else "sheet")
+            ink.frame(left, top, right - left + 1, high, 1, "ink")
+            words = place_list(beds)
+            if ink.width(words, 15, SEMIBOLD) < right - left - 4:
+                ink.text((left + right) / 2, top + px(19), words, 15, SEMIBOLD, align="middle")
+            mark = f"{done:.0f}"
+            at = max(left - ink.width(mark, 14) / 2, 0)
+            if at >= free and at + ink.width(mark, 14) < last:
+                free = ink.text(at, top + high + px(17), mark, 14, color="ink2") + px(4)
+            done += minutes
+        ink.text(wide, top + high + px(17), end, 14, color="ink2", align="right")
+
+    def _paint_fruit(self, ink: Ink, y: float) -> float:
+        if not self.story.fruit:
+            return y
+        px, say = look().px, self.desk.words.say
+        y = self._rule(ink, y)
+        ink.heading(0, y + px(14), self.tr("This afternoon’s fruit"))
+        y += px(38)
+        for i, (head, words) in enumerate(self.story.fruit):
+            if y > self.height() - px(6):
+                break
+            weight = SEMIBOLD if i == 0 else 400
+            ink.text(0, y, ink.fitted(say(head), px(78), 15, weight), 15, weight)
+            lines = 2 if self.height() > px(COMPACT_PX) else 1
+            y = ink.wrapped(px(82), y, self.width() - px(82), say(words), 15, weight, most=lines) + px(2)
+        return y - px(10)
+
+    def _paint_waiting(self, ink: Ink, y: float) -> float:
+        if not self.story.waiting or y > self.height() - px_of(56):
+            return y
+        px, say = look().px, self.desk.words.say
+        y = self._rule(ink, y)
+        ink.heading(0, y + px(14), self.tr("Someone waits"))
+        y += px(37)
+        for i, (who, what) in enumerate(self.story.waiting):
+            left = len(self.story.waiting) - i
+            if left > 1 and y + px(21) > self.height() + 2:
+                ink.text(0, y, self.tr("and {n} more; t shows all").format(n=left), 14, color="ink2")
+                break
+            ink.text(0, y, ink.fitted(who, px(40), 15, SEMIBOLD), 15, SEMIBOLD)
+            ink.text(px(44), y, ink.fitted(say(what), self.width() - px(44), 15), 15)
+            y += px(21)
+        return y
+
+    def sizeHint(self) -> QSize:
+        return QSize(look().px(362), look().px(380))
+
+
+def px_of(size: float) -> int:
+    """Screen pixels of a drawn size."""
+    return look().px(size)
