@@ -1,0 +1,274 @@
+"""The week's pay: kilograms times rate, top-up to the day's least, day work, advances, notes and coins.
+
+Money is whole cents of the farm's own money. A row is rounded once, half up, and the payroll is the sum of
+the rounded rows, so the envelopes add up to it. A closed sheet is never changed: what a later correction of
+a weigh-in makes of it is an adjustment of the next one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from decimal import ROUND_HALF_UP, Decimal
+
+from farmdesk.errors import NotPossible
+from farmdesk.picture.entries import Advance, DayWork, Line, PaySheet, Ripeness, WeighIn
+from farmdesk.picture.picture import Picture
+from farmdesk.science.counting import wilson
+from farmdesk.text import N_, Day, Num
+from farmdesk.units import read_number
+from farmdesk.work.changes import Done, Hand
+from farmdesk.work.farm import OpenFarm
+from farmdesk.work.guards import weight
+from farmdesk.work.settings import number, numbers
+
+UNASSIGNED = "?"
+
+
+@dataclass(frozen=True, slots=True)
+class PayDay:
+    """One picker's day: grams [g], cents for the weight, and the top-up to the day's least."""
+
+    day: date
+    grams: int
+    piece_cents: int
+    top_up_cents: int
+    share_frac: float
+
+
+@dataclass(frozen=True, slots=True)
+class PayRow:
+    """One picker's week, in cents. `carried_cents` is what an advance left owing for the next week."""
+
+    picker: str
+    days: tuple[PayDay, ...]
+    grams: int
+    piece_cents: int
+    top_up_cents: int
+    day_work_cents: int
+    advance_cents: int
+    adjustment_cents: int
+    net_cents: int
+    carried_cents: int
+
+
+@dataclass(frozen=True, slots=True)
+class PayWeek:
+    """A pay week: rows by picker, the payroll, what each envelope holds, and what the bank must give."""
+
+    first_day: date
+    last_day: date
+    rows: tuple[PayRow, ...]
+    total_cents: int
+    envelopes: dict[str, dict[int, int]]  # picker -> note or coin [cents] -> how many
+    bank: dict[int, int]
+    unassigned_n: int
+    closed: bool
+
+
+def _cents(local: float | Decimal) -> int:
+    return int((Decimal(str(local)) * 100).quantize(Decimal(1), ROUND_HALF_UP))
+
+
+def rate_cents_kg(picture: Picture, lot: str, block: str, half_day: str, day: date) -> Decimal:
+    """Cents for a kilogram: the base, and the bonus unless the count shows that fewer are ripe than the limit.
+
+    "Shows" means beyond chance: the low end of the 95 % range of the not-ripe share (Wilson 1927) passes
+    100 − limit. Three in a hundred is no evidence against five.
+    """
+    base = number(picture.things, "picking_local_kg")
+    if base is None:
+        raise NotPossible(
+            N_("pay", "No picking rate is set, so nothing can be paid by weight."),
+            N_("pay", "Set the rate for a kilogram in the farm's settings."),
+        )
+    bonus, limit = (
+        number(picture.things, "picking_bonus_local_kg") or 0.0,
+        number(picture.things, "picking_bonus_from_pct"),
+    )
+    counts = [
+        e.body
+        for e in (picture.lots[lot].of(Ripeness) if lot in picture.lots else ())
+        if e.body.block == block and e.body.half_day == half_day and picture.time.farm_day(e.happened_utc_s) == day
+    ]
+    total = sum(c.green + c.turning + c.ripe + c.over_ripe + c.dried + c.bored for c in counts)
+    if bonus and total and limit is not None:
+        not_ripe = wilson(total - sum(c.ripe for c in counts), total)
+        if not_ripe.low > 1 - limit / 100:
+            bonus = 0.0
+    elif not total:
+        bonus = 0.0
+    return (Decimal(str(base)) + Decimal(str(bonus))) * 100
+
+
+def pay_week(picture: Picture, first_day: date) -> PayWeek:
+    """The pay of seven days from `first_day`. Raises NotPossible where no rate is set."""
+    return _pay_week(picture, first_day, adjust=True)
+
+
+def _pay_week(picture: Picture, first_day: date, *, adjust: bool) -> PayWeek:
+    last_day = first_day + timedelta(days=6)
+    picked: dict[str, dict[date, list[tuple[int, Decimal, str]]]] = {}
+    unassigned = 0
+    for lot in picture.lots.values():
+        for entry in lot.of(WeighIn):
+            day = picture.time.farm_day(entry.happened_utc_s)
+            if not first_day <= day <= last_day:
+                continue
+            body = entry.body
+            if body.picker == UNASSIGNED or (picture.things.people and body.picker not in picture.things.people):
+                unassigned += 1
+                continue
+            rate = rate_cents_kg(picture, lot.code, body.block, body.half_day, day)
+            line = body.gross_g - body.tare_g, rate, body.half_day
+            picked.setdefault(body.picker, {}).setdefault(day, []).append(line)
+    worked: dict[str, int] = {}
+    advances: dict[str, int] = {}
+    for work in (entry.body for entry in picture.general_of(DayWork)):
+        if first_day <= date.fromisoformat(work.day) <= last_day:
+            worked[work.picker] = worked.get(work.picker, 0) + work.amount_cents
+    for advance in picture.general_of(Advance):
+        if first_day <= picture.time.farm_day(advance.happened_utc_s) <= last_day:
+            advances[advance.body.picker] = advances.get(advance.body.picker, 0) + advance.body.amount_cents
+    owing = _owing(picture, first_day) if adjust else {}
+    least = _cents(number(picture.things, "day_least_local") or 0.0)
+    rows = []
+    for picker in sorted({*picked, *worked, *advances, *owing}):
+        days = tuple(_pay_day(day, lines, least) for day, lines in sorted(picked.get(picker, {}).items()))
+        piece, top_up = sum(d.piece_cents for d in days), sum(d.top_up_cents for d in days)
+        advance_cents, adjustment = advances.get(picker, 0), owing.get(picker, 0)
+        due = piece + top_up + worked.get(picker, 0) + adjustment - advance_cents
+        net, carried = max(due, 0), max(-due, 0)
+        rows.append(
+            PayRow(
+                picker, days, sum(d.grams for d in days), piece, top_up, worked.get(picker, 0), advance_cents,
+                adjustment, net, carried,
+            )
+        )  # fmt: skip
+    notes = sorted((_cents(n) for n in numbers(picture.things, "notes_local")), reverse=True)
+    envelopes = {row.picker: note_count(row.net_cents, notes) for row in rows if row.net_cents}
+    bank: dict[int, int] = {}
+    for envelope in envelopes.values():
+        for note, n in envelope.items():
+            bank[note] = bank.get(note, 0) + n
+    closed = any(e.body.first_day == first_day.isoformat() for e in picture.general_of(PaySheet))
+    total = sum(row.net_cents for row in rows)
+    return PayWeek(
+        first_day, last_day, tuple(rows), total, envelopes, dict(sorted(bank.items(), reverse=True)), unassigned, closed
+    )
+
+
+def _pay_day(day: date, lines: list[tuple[int, Decimal, str]], least_cents: int) -> PayDay:
+    cents = sum((Decimal(grams) / 1000 * rate for grams, rate, _ in lines), Decimal(0))
+    piece = int(cents.quantize(Decimal(1), ROUND_HALF_UP))
+    share = len({half for _, _, half in lines}) / 2
+    least = int((Decimal(least_cents) * Decimal(str(share))).quantize(Decimal(1), ROUND_HALF_UP))
+    return PayDay(day, sum(grams for grams, _, _ in lines), piece, max(0, least - piece), share)
+
+
+def _owing(picture: Picture, first_day: date) -> dict[str, int]:
+    """What the signed weeks before this one would pay by what is known now, less what their sheets paid [cents].
+
+    Positive after a weight was found too low, negative where an advance was more than the week earned.
+    """
+    owing: dict[str, int] = {}
+    sheets = sorted(picture.general_of(PaySheet), key=lambda e: e.body.first_day)
+    sheets = [sheet for sheet in sheets if sheet.body.first_day < first_day.isoformat()]
+    for sheet in sheets:
+        again = _pay_week(picture, date.fromisoformat(sheet.body.first_day), adjust=False)
+        for row in again.rows:
+            due = row.piece_cents + row.top_up_cents + row.day_work_cents - row.advance_cents
+            owing[row.picker] = owing.get(row.picker, 0) + due
+        for line in sheet.body.nets:
+            owing[line.name] = owing.get(line.name, 0) - round(line.value)
+    return {picker: cents for picker, cents in owing.items() if cents}
+
+
+def note_count(amount_cents: int, notes_cents: Sequence[int]) -> dict[int, int]:
+    """The fewest notes and coins that make an amount [cents], largest first.
+
+    Raises NotPossible where the smallest coin cannot make it.
+    """
+    fewest: list[int] = [0]
+    last: list[int] = [0]
+    step = min(notes_cents, default=1)
+    if not notes_cents or amount_cents % step:
+        raise NotPossible(
+            N_(
+                "pay",
+                "{amount} cannot be paid out: the smallest coin is {coin}.",
+                amount=Num(amount_cents / 100, "", 2),
+                coin=Num(step / 100, "", 2),
+            )
+        )
+    # the largest note takes what is far above it; the rest is the exact fewest by tables of smaller sums
+    units = [note // step for note in notes_cents if note % step == 0]
+    big = max(units)
+    total = amount_cents // step
+    head = max(0, (total - 4 * big) // big)
+    rest = total - head * big
+    for amount in range(1, rest + 1):
+        best, note = min((fewest[amount - u] + 1, -u) for u in units if u <= amount)
+        fewest.append(best)
+        last.append(-note)
+    found: dict[int, int] = {big * step: head} if head else {}
+    while rest:
+        note = last[rest]
+        found[note * step] = found.get(note * step, 0) + 1
+        rest -= note
+    return dict(sorted(found.items(), reverse=True))
+
+
+def give_advance(
+    farm: OpenFarm, picker: str, money: str, at_utc_s: int, *, text: str = "", hand: Hand = Hand()
+) -> Done:
+    """Money given to a picker ahead of the pay day."""
+    cents = _money(money)
+    label = N_("pay", "advance to {picker}", picker=picker)
+    return farm.write([Advance(picker, cents, text)], at_utc_s, hand, label)
+
+
+def day_work(
+    farm: OpenFarm,
+    picker: str,
+    day: date,
+    money: str,
+    at_utc_s: int,
+    *,
+    share_frac: float = 1.0,
+    task: str = "",
+    hand: Hand = Hand(),
+) -> Done:
+    """A day, or part of one, paid by the day."""
+    if not 0 < share_frac <= 1:
+        raise NotPossible(N_("pay", "A share of a day lies between nothing and one."))
+    body = DayWork(picker, day.isoformat(), share_frac, _money(money), task)
+    return farm.write([body], at_utc_s, hand, N_("pay", "day work of {picker}", picker=picker))
+
+
+def close_week(farm: OpenFarm, first_day: date, at_utc_s: int, hand: Hand = Hand()) -> Done:
+    """Sign a week's pay. Raises NotPossible where it is signed already or sacks have no picker."""
+    week = pay_week(farm.picture, first_day)
+    if week.closed:
+        raise NotPossible(N_("pay", "The week from {day} is signed already.", day=Day(first_day)))
+    if week.unassigned_n:
+        raise NotPossible(
+            N_("pay", "{n} sacks have no known picker; name them before the week is signed.", n=week.unassigned_n)
+        )
+    nets = tuple(Line(row.picker, float(row.net_cents)) for row in week.rows)
+    body = PaySheet(first_day.isoformat(), week.last_day.isoformat(), nets)
+    return farm.write([body], at_utc_s, hand, N_("pay", "pay of the week from {day}", day=Day(first_day)))
+
+
+def _money(typed: str) -> int:
+    cents = _cents(Decimal(str(read_number(typed).value)))
+    if cents <= 0:
+        raise NotPossible(N_("pay", "An amount of money must be above nothing."))
+    return cents
+
+
+def column_total(weights: Sequence[str], written: str) -> int:
+    """How far a column of weights [g] is from the total written under it: the sum less the total."""
+    total, _ = weight(written, Hand())
+    return sum(weight(typed, Hand())[0] for typed in weights if typed.strip()) - total
