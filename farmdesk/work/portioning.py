@@ -18,7 +18,7 @@ from farmdesk.work.picking import next_code
 from farmdesk.work.portions import portions
 
 APART_WB_FRAC, BELOW_WB_FRAC = 0.010, 0.20  # do not mix further apart than a point below 20 % (common practice)
-SCALE_FRAC, SCALE_G = 0.005, 200  # children may differ from their parent by 0.5 % or 0.2 kg (common practice)
+SCALE_FRAC, SCALE_LEAST_G, SCALE_MOST_G = 0.005, 200, 1000  # what children may differ from their parent (common practice)
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,7 +116,7 @@ def split(
     not_ahead(farm, at_utc_s, hand)
     held(parent, from_place, total if total > books * (1 + SCALE_FRAC) else 0, hand)
     missing = books - total
-    if abs(missing) > max(SCALE_FRAC * books, SCALE_G) and missing > 0:
+    if missing > max(SCALE_LEAST_G, min(SCALE_FRAC * books, SCALE_MOST_G)):
         text = N_(
             "portioning", "The parts sum to {total}, the books hold {books}. Where are the other {missing}?",
             total=kg(total, 1), books=kg(books, 1), missing=kg(missing, 1),
