@@ -12,8 +12,6 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Any, cast, get_type_hints
 
-import numpy as np
-
 from farmdesk import clock
 from farmdesk.clock import FarmTime
 from farmdesk.notebook.season_file import SeasonFile
@@ -122,9 +120,9 @@ class _Gathered:
     def append(self, entries: Sequence[Entry]) -> None:
         self.entries += entries
 
-    def append_logger(self, entry: Entry, at_utc_s: np.ndarray, values: np.ndarray) -> int:
+    def append_logger(self, entry: Entry, *rows: Any) -> int:
         self.flush()
-        return self.file.append_logger(entry, at_utc_s, values)
+        return self.file.append_logger(entry, *rows)
 
     def flush(self) -> None:
         self.file.append(self.entries)

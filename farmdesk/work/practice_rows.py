@@ -7,10 +7,12 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 
 from farmdesk.clock import FarmTime
+from farmdesk.paths import demo_data
 from farmdesk.units import read_number
 from farmdesk.work import drying, fermenting, grading, keeping, picking, selling, storing
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
+from farmdesk.work.reading_in import read_logger_file
 
 
 @dataclass(frozen=True)
@@ -106,6 +108,15 @@ def _yeast(desk: Desk, row: Row) -> Done:
 def _ferment(desk: Desk, row: Row) -> Done:
     read = row.kept("ph", "mass_c", "brix", "thermometer")
     return fermenting.read_ferment(desk.farm, row["lot"], row["vessel"], row.at, **read, hand=row.hand)
+
+
+def _logger(desk: Desk, row: Row) -> Done:
+    file = demo_data("loggers", row["file"])
+    read = read_logger_file(
+        desk.farm, file, lot=row["lot"], place=row["place"], logger=row["logger"], hand=row.hand
+    )  # fmt: skip
+    assert read.done is not None, f"nothing new in {file.name}"
+    return read.done
 
 
 def _spread(desk: Desk, row: Row) -> Done:
@@ -231,6 +242,7 @@ WRITERS: dict[str, Callable[[Desk, Row], Done]] = {
     ),
     "yeast": _yeast,
     "ferment_readings": _ferment,
+    "loggers": _logger,
     "rinses": lambda desk, r: fermenting.rinse(
         desk.farm, r["lot"], r["vessel"], int(r["times"]), r.at, litres=r["litres"], hand=r.hand
     ),
