@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from farmdesk import clock
 from farmdesk.errors import Asked, NotPossible
+from farmdesk.picture.entries import PaySheet
 from farmdesk.picture.things import Person
 from farmdesk.work import crop, drying, fermenting, keeping, pay, picking, portioning
 from farmdesk.work.changes import Hand
@@ -96,7 +97,7 @@ def test_a_correction_after_closing_is_an_adjustment_of_the_next_week(farm: Open
     done = weigh(farm, "P01", "128")
     weigh(farm, "P02", "60")
     pay.close_week(farm, MONDAY, instant(6, 12))
-    signed = farm.picture.general[-1].body
+    signed = farm.picture.general_of(PaySheet)
     with pytest.raises(NotPossible, match="signed already"):
         pay.close_week(farm, MONDAY, instant(6, 13))
     keeping.correct(farm, done.entries, "pounds", lambda f: weigh(f, "P01", "128 lb"))
@@ -104,7 +105,7 @@ def test_a_correction_after_closing_is_an_adjustment_of_the_next_week(farm: Open
     row = pay.pay_week(farm.picture, date.fromordinal(MONDAY.toordinal() + 7)).rows[0]
     assert row.picker == "P01"
     assert row.adjustment_cents == 34_836 - 76_800  # 58.06 kg at 6.00, above the half day's least of 175
-    assert farm.picture.general[-1].body == signed
+    assert farm.picture.general_of(PaySheet) == signed
 
 
 def test_a_sack_without_a_picker_stops_the_signing(farm: OpenFarm) -> None:
