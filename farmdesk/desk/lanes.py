@@ -165,7 +165,7 @@ class Lanes(QObject):
             keep.setParent(carrier)
         if then is not None:
             carrier.done.connect(then)
-        carrier.failed.connect(failed if failed is not None else self._stray)
+        carrier.failed.connect(failed if failed is not None else self.stray)
         carrier.ended.connect(self._came_home)
         self._on_the_way.add(carrier)
         self._start(pool, _Job(call, carrier))
@@ -180,7 +180,8 @@ class Lanes(QObject):
         carrier.deleteLater()  # here, and not on the lane, which may hold the last reference
 
     @Slot(object)
-    def _stray(self, error: Exception) -> None:
+    def stray(self, error: Exception) -> None:
+        """A trouble nobody asked for: the window tells it."""
         if not isinstance(error, FarmError):
             log.error("a lane stopped on a mistake of the program", exc_info=error)
         self.trouble.emit(error)
@@ -234,7 +235,7 @@ class _Step(QUndoCommand):
 
     def _run(self) -> None:
         if self.back is not None:
-            self.lanes._act(self.back, _Written(self.lanes, None, self), self.lanes._stray)
+            self.lanes._act(self.back, _Written(self.lanes, None, self), self.lanes.stray)
 
 
 def next_undo(lanes: Lanes) -> Text | None:

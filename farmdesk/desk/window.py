@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from importlib import import_module
+from importlib.util import find_spec
 from typing import Any
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal, Slot
@@ -34,7 +35,7 @@ def road_query(farm: Any, at_utc_s: int) -> tuple[RoadStory, Known]:
     """The road's story, and what can be typed to go somewhere; on the desk lane."""
     from farmdesk.work.road import road_story
 
-    things, lots = farm.things, farm.picture.at(at_utc_s, at_utc_s).lots
+    things, lots = farm.things, farm.seen(at_utc_s).lots
     known = Known(tuple(sorted(lots)), tuple(things.places), tuple(things.vessels), None, things.farm.season)
     return road_story(farm, at_utc_s), known
 
@@ -102,10 +103,19 @@ class Window(QWidget):
 
     # the season
 
-    def start(self) -> None:
-        """Ask for the road and show the first page."""
-        self.refresh_road()
+    def begin(self) -> None:
+        """A season has been opened: forget what was shown of another one, and show the first page."""
+        self._drop_pages()
+        self._been.clear()
+        self.go_box.note, self.go_box.off_present = self.desk.reading_only, not self.desk.at_present
+        self.edge.setVisible(self.desk.practice)
         self.open(self._target)
+        self.refresh_road()
+
+    @Slot(object)
+    def cannot(self, error: Exception) -> None:
+        """Say calmly what went wrong."""
+        self._trouble(error)
 
     def refresh_road(self) -> None:
         """Ask what lies where now; at most one question is under way."""
@@ -180,7 +190,7 @@ class Window(QWidget):
                 self._been.pop()
 
     def _available(self) -> set[str]:
-        return set(self._makers or PAGES)
+        return set(self._makers) or {name for name, where in PAGES.items() if find_spec(where.split(":")[0])}
 
     def _make(self, name: str) -> Page:
         maker = self._makers.get(name)
@@ -260,11 +270,7 @@ class Window(QWidget):
         """Another language, or other letters: every page is made anew."""
         self.desk.words = words
         place = self._target
-        for page in self.pages.values():
-            page.hide()
-            page.deleteLater()
-        self.pages.clear()
-        self.page = None
+        self._drop_pages()
         if self.story is not None:
             self.road.say(self._under(self.story))
             self.known = Known(
@@ -272,6 +278,13 @@ class Window(QWidget):
             )
         self._lay_out()
         self.open(place)
+
+    def _drop_pages(self) -> None:
+        for page in self.pages.values():
+            page.hide()
+            page.deleteLater()
+        self.pages.clear()
+        self.page = None
 
     # keys
 

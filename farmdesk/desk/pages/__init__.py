@@ -39,6 +39,7 @@ from PySide6.QtWidgets import QWidget
 
 from farmdesk.clock import FarmTime
 from farmdesk.desk.go import Target
+from farmdesk.desk.habits import Habits
 from farmdesk.desk.lanes import Lanes
 from farmdesk.errors import FarmError
 from farmdesk.text import Words
@@ -74,6 +75,9 @@ class Desk(QObject):
     moved = Signal()
     asked_for = Signal(object)  # Target
     told = Signal(str)
+    settle = Signal(object)  # Habits: language, look or size were chosen anew
+    practise = Signal(object)  # an instant [UTC s]: cut the practice season there and go on typing
+    open_season = Signal(object)  # Path of another season file; None is the practice season
 
     def __init__(self, lanes: Lanes, words: Words, time: FarmTime, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -83,6 +87,7 @@ class Desk(QObject):
         self.at_present = True
         self.practice = False
         self.reading_only = ""
+        self.habits = Habits()
 
     def move_to(self, at_utc_s: int) -> None:
         """Put the handle at an instant [UTC s]; at the present or beyond it is the present."""
@@ -100,7 +105,11 @@ class Desk(QObject):
         """Why no form can be filled now; empty when it can."""
         if self.reading_only:
             return self.reading_only
-        return "" if self.at_present else self.tr("This is the past; go back to now to write.")
+        if self.at_present:
+            return ""
+        if self.practice:
+            return self.tr("This is the past. Go back to now to write, or practise from this hour on the page Farm.")
+        return self.tr("This is the past; go back to now to write.")
 
     def go(self, target: Target) -> None:
         """Ask the window for a page."""
@@ -167,7 +176,7 @@ class Page(QWidget):
             self.trouble = " ".join(self.desk.words.say(text) for text in (error.text, error.hint) if text)
             self.desk.tell(self.trouble)
         else:
-            self.desk.lanes._stray(error)
+            self.desk.lanes.stray(error)
         self.shown.emit()
         self._once_more()
 

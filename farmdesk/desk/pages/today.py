@@ -86,7 +86,7 @@ class TodayPage(Page):
             [(self.tr("work day"), 17, 400, grey), (str(day.work_day_n), 17, SEMIBOLD, "ink")],
         ]
         if day.last_night is not None:
-            facts.append([(self.tr("night"), 17, 400, grey), (say(day.last_night), 17, SEMIBOLD, "ink")])
+            facts.append([(say(day.last_night), 17, 400, grey)])
         used = self.tr("{n} of {m}").format(n=day.beds_used, m=day.beds)
         facts.append([(self.tr("on the beds"), 17, 400, grey), (used, 17, SEMIBOLD, "ink")])
         if day.water_g:

@@ -156,13 +156,15 @@ class Ink(Measure):
             return
         level = rect.width() >= rect.height()
         at, end = (rect.left(), rect.right()) if level else (rect.top(), rect.bottom())
+        thick = rect.height() if level else rect.width()
+        dash, gap = (6.0, 4.0) if thick > 1.4 else (3.0, 3.0)
         while at < end:
-            long = min(3.0, end - at)
+            long = min(dash, end - at)
             piece = (
                 QRectF(at, rect.top(), long, rect.height()) if level else QRectF(rect.left(), at, rect.width(), long)
             )
             self.painter.fillRect(piece, tint)
-            at += 6.0
+            at += dash + gap
 
     def line(self, x1: float, y1: float, x2: float, y2: float, width: float = 1, color: str | QColor = "ink") -> None:
         """A slanted line, smooth."""

@@ -92,6 +92,7 @@ class DayRail(Drawn):
     def _paint_lane(self, ink: Ink, jobs: list[Job], y: float) -> None:
         px = look().px
         jobs.sort(key=lambda job: job[1])
+        taken = float(px(LABEL_PX))
         high = self.lane_px
         base = y + high / 2 + px(5)
         for i, (_, start, end, words, due) in enumerate(jobs):
@@ -100,11 +101,13 @@ class DayRail(Drawn):
             free = (self.x_of(jobs[i + 1][1]) if i + 1 < len(jobs) else self.width()) - 4
             ink.fill(left, y + 2, right - left, high - 3, "tint" if due else "paper")
             ink.frame(left, y + 2, right - left, high - 3, {"now": 2.4, "today": 1.6}.get(due, 1), due or "ink")
-            inside, beside = right - left - px(6), free - right - px(5)
-            size = next((s for s in (14, 13) if ink.width(words, s, weight) <= max(inside, beside)), 13)
+            rooms = (right - left - px(6), free - right - px(5), left - taken - px(9))  # inside, after, before
+            size = next((s for s in (14, 13) if ink.width(words, s, weight) <= max(rooms)), 13)
             wide = ink.width(words, size, weight)
-            x = left + px(4) if wide <= inside or inside > beside else right + px(5)
-            ink.text(x, base, ink.fitted(words, max(inside, beside), size, weight), size, weight)
+            at = next((n for n in range(3) if wide <= rooms[n]), rooms.index(max(rooms)))
+            words = ink.fitted(words, rooms[at], size, weight)
+            x = (left + px(4), right + px(5), left - px(5) - ink.width(words, size, weight))[at]
+            taken = max(right, ink.text(x, base, words, size, weight))
 
 
 def _late(hour: float) -> float:

@@ -1,0 +1,201 @@
+"""The window's start: the only place, beside the command line, where the parts are wired together.
+
+The window stands first, empty; the season is opened on the desk lane and Today is asked for. What only
+charts, papers and file readers need is imported when they are first used.
+"""
+
+from __future__ import annotations
+
+import faulthandler
+import logging
+import logging.handlers
+import sys
+import time
+from contextlib import ExitStack
+from dataclasses import replace
+from pathlib import Path
+from types import TracebackType
+from typing import IO
+
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
+from PySide6.QtWidgets import QApplication
+
+from farmdesk import clock, paths
+from farmdesk.clock import FarmTime
+from farmdesk.desk import habits, theme
+from farmdesk.desk.lanes import Lanes, share_the_interpreter
+from farmdesk.desk.pages import Desk
+from farmdesk.desk.season import Opened, facts, put_handle
+from farmdesk.desk.window import Window
+from farmdesk.desk.words import speak
+from farmdesk.errors import FarmError
+
+MINUTE_MS = 60_000
+LOG_BYTES = 1_000_000
+
+log = logging.getLogger("farmdesk")
+
+
+class Hook(QObject):
+    """Mistakes of the program, from any thread: written down whole, and told once, calmly, by the window."""
+
+    caught = Signal(object)
+
+    def __call__(self, kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+        if issubclass(kind, KeyboardInterrupt):
+            sys.__excepthook__(kind, error, trace)
+            return
+        log.critical("a mistake of the program", exc_info=(kind, error, trace))
+        self.caught.emit(error)
+
+
+class App(QObject):
+    """One run of the window on one season at a time."""
+
+    def __init__(self, path: Path | None, *, fresh: bool = False, quit_after_paint: bool = False) -> None:
+        super().__init__()
+        self.path, self.fresh = path, fresh
+        self.habits = habits.load()
+        self.code = 0
+        self._sorry = ""
+        self._clock = ExitStack()
+        theme.look().wear(self.habits.theme, self.habits.scale)
+        theme.look().follow_system()
+        words = speak(self.habits.speaks)
+        self.lanes = Lanes()
+        self.desk = Desk(self.lanes, words, FarmTime("UTC"))
+        self.desk.habits = self.habits
+        self.window = Window(self.lanes, self.desk)
+        self.window.resize(self.habits.width, self.habits.height)
+        self.window.settled.connect(self._settled)
+        self.desk.settle.connect(self._settle)
+        self.desk.practise.connect(self._practise)
+        self.desk.open_season.connect(self.open)
+        self._minute = QTimer(self)
+        self._minute.setInterval(MINUTE_MS)
+        self._minute.timeout.connect(self._tick)
+        if quit_after_paint:
+            self.window.painted.connect(self._painted)
+
+    def start(self) -> None:
+        """Show the window, then open the season."""
+        self.window.show()
+        self.open(self.path)
+
+    def open(self, path: Path | None) -> None:
+        """Open a season file; None is the practice season."""
+        fresh = self.fresh
+        self.fresh = False
+
+        def opener():
+            from farmdesk.work.farm import OpenFarm
+            from farmdesk.work.seasons import practice_file
+
+            return OpenFarm.open(path if path is not None else practice_file(fresh=fresh))
+
+        self.path = path
+        self._clock.close()
+        self.lanes.open(opener, self._is_open, self._not_open)
+
+    @Slot(object)
+    def _is_open(self, _: object) -> None:
+        self.lanes.ask(facts, self._begin, self._not_open)
+
+    @Slot(object)
+    def _begin(self, opened: Opened) -> None:
+        desk, say = self.desk, self.desk.words.say
+        if opened.practice:  # a practice season goes on from its own last row, whatever this computer's clock shows
+            began, last = time.monotonic(), opened.last_written_utc_s
+            self._clock.enter_context(clock.set_to(lambda: last + time.monotonic() - began))
+        put_handle(desk, opened)
+        self.window.begin()
+        behind = say(opened.behind) if opened.behind is not None else ""
+        desk.tell(self._sorry or desk.reading_only or behind)
+        self._sorry = ""
+        self._minute.start()
+        if self.path is not None:
+            self.habits = replace(self.habits, season=str(self.path))
+
+    @Slot(object)
+    def _not_open(self, error: Exception) -> None:
+        """The named season cannot be opened: say why, and show the practice season instead."""
+        self.window.cannot(error)
+        if self.path is not None and isinstance(error, FarmError):
+            self.code, self._sorry = 2, self.window.notice.sentence
+            sys.stderr.write(self._sorry + "\n")
+            self.open(None)
+
+    def _tick(self) -> None:
+        self.desk.present = max(clock.now(), self.desk.present)
+        if self.desk.at_present:
+            self.desk.back_to_now()
+
+    # settings of this computer
+
+    def _settle(self, changed: habits.Habits) -> None:
+        """Another language, look or size: wear it, keep it, and make the pages anew."""
+        self.habits = changed
+        self.desk.habits = changed
+        theme.look().wear(changed.theme, changed.scale)
+        self.window.speak(speak(changed.speaks))
+        habits.save(changed)
+
+    def _settled(self) -> None:
+        self.habits = self.desk.habits = replace(self.habits, scale=theme.look().scale)
+        habits.save(self.habits)
+
+    def _practise(self, at_utc_s: int) -> None:
+        """Cut the practice season at an instant and go on from there."""
+        self.lanes.ask(lambda farm: _cut(at_utc_s, farm.time), self.open, self.lanes.stray)
+
+    def _painted(self) -> None:
+        sys.stdout.write("painted\n")
+        sys.stdout.flush()
+        self.window.close()
+
+    def finish(self) -> None:
+        """Keep the window's size, and put the clock back."""
+        self._minute.stop()
+        if not self.window.isMaximized() and not self.window.isFullScreen():
+            self.habits = replace(self.habits, width=self.window.width(), height=self.window.height())
+        habits.save(self.habits)
+        self._clock.close()
+
+
+def _cut(at_utc_s: int, time_of: FarmTime) -> Path:
+    from farmdesk.work.seasons import practice_from
+
+    return practice_from(at_utc_s, time_of)
+
+
+def write_log() -> IO[str]:
+    """Mistakes go to a file in the data folder, and nowhere else; returns the file for crashes below Python."""
+    folder = paths.data_folder()
+    handler = logging.handlers.RotatingFileHandler(
+        folder / "farmdesk.log", maxBytes=LOG_BYTES, backupCount=1, encoding="utf-8", delay=True
+    )
+    handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(name)s: %(message)s"))
+    logging.getLogger().addHandler(handler)
+    return (folder / "crash.log").open("a", encoding="utf-8")
+
+
+def run(path: Path | None, *, fresh: bool = False, quit_after_paint: bool = False) -> int:
+    """Open the window on a season (None: the practice season) until it is closed; returns the exit code."""
+    share_the_interpreter()
+    qt = QApplication(sys.argv[:1])
+    qt.setApplicationName("Farmdesk")
+    qt.setStyle("Fusion")
+    theme.load_fonts()
+    crashes = write_log()
+    faulthandler.enable(crashes)
+    hook = Hook()
+    sys.excepthook = hook
+    app = App(path, fresh=fresh, quit_after_paint=quit_after_paint)
+    hook.caught.connect(app.window.cannot)
+    app.start()
+    code = qt.exec()
+    app.finish()
+    sys.excepthook = sys.__excepthook__
+    faulthandler.disable()
+    crashes.close()
+    return code or app.code

@@ -1,0 +1,52 @@
+"""What the desk must know of a season once it is open, and where its handle stands first."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from farmdesk import clock
+from farmdesk.clock import FarmTime
+from farmdesk.desk.pages import Desk
+from farmdesk.text import N_, Moment, Text
+from farmdesk.work.seasons import clock_behind, opens_at
+
+if TYPE_CHECKING:
+    from farmdesk.work.farm import OpenFarm
+
+
+@dataclass(frozen=True)
+class Opened:
+    """Facts of an open season; `held` and `behind` are sentences to be told, where there is something to tell."""
+
+    time: FarmTime
+    practice: bool
+    last_written_utc_s: int
+    opens_at_utc_s: int | None
+    held: Text | None
+    behind: Text | None
+
+
+def facts(farm: OpenFarm) -> Opened:
+    """Ask an open season for them; on the desk lane."""
+    last, practice = farm.picture.book.last_written_utc_s, farm.things.farm.practice
+    behind = None
+    if not practice and clock_behind(last):
+        behind = N_(
+            "season",
+            "This computer’s clock shows {shown}, but the last row was written {last}. Set the clock; until then new rows are dated {last}.",
+            shown=Moment(farm.time.local(clock.now()), year=True),
+            last=Moment(farm.time.local(last), year=True),
+        )
+    held = farm.file.held.sentence(farm.time) if farm.file.held is not None else None
+    return Opened(farm.time, practice, last, opens_at(farm.things, farm.time), held, behind)
+
+
+def put_handle(desk: Desk, opened: Opened) -> None:
+    """The present is now, or the last row where the clock is behind it; a season may want to be seen earlier."""
+    desk.time, desk.practice = opened.time, opened.practice
+    desk.present = max(clock.now(), opened.last_written_utc_s)
+    desk.as_of, desk.at_present = desk.present, True
+    if opened.opens_at_utc_s is not None and opened.opens_at_utc_s < desk.present:
+        desk.as_of, desk.at_present = opened.opens_at_utc_s, False
+    desk.reading_only = desk.words.say(opened.held) if opened.held is not None else ""
