@@ -13,6 +13,7 @@ MARKS = ("measured", "logger", "computed", "estimated", "corrected")
 
 # accounts that are no place of the farm's own
 FIELD = "<field"
+CARRIED = "<carried"  # from the season before
 INTAKE = "intake"
 STORE = "store"
 MILL = "mill"

@@ -18,6 +18,7 @@ from typing_extensions import TypeVar  # a default for a type variable comes wit
 
 from farmdesk.picture.accounts import (
     ALL,
+    CARRIED,
     FIELD,
     FLOATERS,
     GAS,
@@ -89,6 +90,7 @@ from farmdesk.picture.yard_papers import (
 
 __all__ = [
     "ALL",
+    "CARRIED",
     "FIELD",
     "FLOATERS",
     "GAS",
