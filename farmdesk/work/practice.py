@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import csv
 from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
 from typing import Any, cast, get_type_hints
 
@@ -72,7 +73,8 @@ def build_practice(path: Path, until_utc_s: int | None = None) -> OpenFarm:
     Raises FileTrouble when there is a file at `path` already, or the disk refuses.
     """
     things = practice_things()
-    farm = OpenFarm.create(path, things)
+    # typed in as any season is: its written instants never run backwards, whatever the computer's clock shows
+    farm = OpenFarm.create(path, replace(things, farm=replace(things.farm, practice=False)))
     hour = 0
     try:
         with _Gathered(farm), clock.set_to(lambda: float(hour)):
@@ -84,6 +86,7 @@ def build_practice(path: Path, until_utc_s: int | None = None) -> OpenFarm:
                     break
                 hour = _shown(written, wrong)
                 desk.type_in(row)
+        farm.save_things(things)
     except BaseException:
         farm.close()
         path.unlink(missing_ok=True)
