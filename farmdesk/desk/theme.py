@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
-from PySide6.QtCore import QObject, QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QObject, QPointF, Qt, Signal
 from PySide6.QtGui import (
     QBrush,
     QColor,
@@ -21,7 +21,6 @@ from PySide6.QtGui import (
     QGuiApplication,
     QPainter,
     QPalette,
-    QPen,
     QPixmap,
     QTransform,
 )
@@ -122,21 +121,24 @@ def _tile(kind: str, rgba: int, ratio: float) -> QPixmap:
     color = QColor.fromRgba(rgba)
     width = max(1.0, row["line_px"] * ratio)
     if row.get("dots"):
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(color)
-        for x, y in ((0.25, 0.25), (0.75, 0.75)):  # set in quincunx, as sown
-            painter.drawRect(QRectF(round(side * x) - width / 2, round(side * y) - width / 2, width, width))
+        dot = max(1, round(width))
+        painter.fillRect((side - dot) // 2, (side - dot) // 2, dot, dot, color)
     for slope in slopes:
         if slope in (0, 90):
             whole = max(1, round(width))
             painter.fillRect(*((0, 0, side, whole) if slope == 0 else (0, 0, whole, side)), color)
             continue
+        # As filled bands that run past the tile: a stroked line falls between pixels and shows the seams.
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(QPen(color, width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.SquareCap))
+        half = width / 2**0.5
         for shift in (-side, 0, side):
-            ends = (shift, side, shift + side, 0) if slope == 45 else (shift, 0, shift + side, side)
-            painter.drawLine(QPointF(ends[0], ends[1]), QPointF(ends[2], ends[3]))
+            left, right, low, high = shift - 1, shift + side + 1, side + 1, -1
+            ends = ((left, low), (right, high)) if slope == 45 else ((left, high), (right, low))
+            (x1, y1), (x2, y2) = ends
+            band = [QPointF(x1 - half, y1), QPointF(x1 + half, y1), QPointF(x2 + half, y2), QPointF(x2 - half, y2)]
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(color)
+            painter.drawPolygon(band)
     painter.end()
     return tile
 
