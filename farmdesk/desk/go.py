@@ -1,4 +1,7 @@
-"""Where typed words lead: `25-13` a lot, `b7` a bed, `d14` a day, `ya` a page. No Qt in here."""
+"""Where typed words lead: `25-13` a lot, `25-13 19.7` its reading, `b7` a bed, `d14` a day, `ya` a page.
+
+No Qt in here.
+"""
 
 from __future__ import annotations
 
@@ -11,9 +14,10 @@ from datetime import date
 
 @dataclass(frozen=True, slots=True)
 class Target:
-    """A place to go. `kind`: page, lot, bed, vessel, lying (lots lying somewhere), day, now.
+    """A place to go. `kind`: page, lot, reading, bed, vessel, lying (lots lying somewhere), day, now.
 
-    `value`: the page's name, the lot's code, the bed's code, the kind of place, the day (ISO).
+    `value`: the page's name, the lot's code (of a reading the number too), the bed's code, the kind of
+    place, the day (ISO).
     """
 
     kind: str
@@ -45,6 +49,10 @@ def find(typed: str, known: Known, today: date) -> list[tuple[str, Target]]:
     found += [(code, Target("bed", code)) for code in known.beds if code.casefold() == low and not code.isdigit()]
     found += [(code, Target("vessel", code)) for code in known.vessels if code.casefold() == low]
     found += _lots(low, known)
+    if match := re.fullmatch(r"(\S+) ([\d.,]+)", low):
+        found += [
+            (f"{code}: {match[2]}", Target("reading", f"{code} {match[2]}")) for code, _ in _lots(match[1], known)
+        ]
     for name, page in (known.pages or {}).items():
         if name.casefold().startswith(low):
             found.append((name, Target("page", page)))
