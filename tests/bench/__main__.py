@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import os
 import sys
 import tempfile
 from dataclasses import asdict
@@ -37,6 +38,10 @@ def main() -> int:
             if not args.json:
                 for result in found:
                     print(line(cells(result)), flush=True)
+    if not args.json and hasattr(os, "getloadavg"):
+        print(
+            f"({os.cpu_count()} cores, load {os.getloadavg()[0]:.1f}: above one a core, figures without a floor say little)"
+        )
     if args.json:
         print(json.dumps([asdict(result) for result in results], indent=1))
     return 0

@@ -77,10 +77,10 @@ class NotThere(Exception):
 
 
 def measure(row: Row, folder: Path, tiny: bool = False) -> list[Result]:
-    """Run a row's pairs after one that is thrown away."""
+    """Run a row's pairs after one that is thrown away; `tiny` is one pair alone, to see that it runs."""
     ours, floors = [], []
     try:
-        for turn in range(1 + (1 if tiny else row.pairs_n)):
+        for turn in (1,) if tiny else range(1 + row.pairs_n):
             sides: list[tuple[list[dict[str, float]], Callable[[], dict[str, float]]]] = [
                 (ours, lambda: run(ours_command(row, folder, tiny), folder, row.painted))
             ]

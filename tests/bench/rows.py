@@ -57,7 +57,7 @@ ROWS = (
         ),
         floor="solve_ivp_drying",
     ),
-    Row("ferment", (Figure("forecast_ms", "one ferment's forecast", "ms", at_most=40),)),
+    Row("ferment", (Figure("forecast_ms", "one ferment's forecast", "ms", at_most=40),), needs=("practice.farm",)),
     Row(
         "air",
         (Figure("air_s", "humidity ratio, dew point, wet bulb of 1,000,000", "s", faster_at_least=50),),

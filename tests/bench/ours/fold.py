@@ -66,4 +66,5 @@ def main() -> None:
     print(json.dumps({"whole_ms": whole * 1000, "end_ms": end * 1000, "back_ms": back * 1000}))
 
 
-main()
+if __name__ == "__main__":
+    main()
