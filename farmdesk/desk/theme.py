@@ -263,7 +263,7 @@ def sheet(own: Look) -> str:
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
     QToolTip {{ background: {c["sheet"]}; color: {c["ink"]}; border: 1px solid {c["rule"]}; padding: 4px; }}
-    QMenu, QAbstractItemView {{ background: {c["sheet"]}; color: {c["ink"]}; border: 1px solid {c["rule"]}; }}
+    QMenu, QComboBox QAbstractItemView {{ background: {c["sheet"]}; color: {c["ink"]}; border: 1px solid {c["rule"]}; }}
     QMenu::item {{ padding: 6px 16px; }}
     QMenu::item:selected {{ background: {c["band"]}; }}
     """

@@ -144,6 +144,7 @@ class _Panel:
             axis.setTickFont(own.font(13))
             axis.setTextPen(own["ink2"])
             axis.setStyle(tickLength=own.px(5) if axis is self.bottom else 0, tickTextOffset=own.px(4))
+            axis.setStyle(hideOverlappingLabels=False)  # the first day keeps its month
             axis.setPen(QPen(own["rule"], 1))
         self.left.setPen(QPen(Qt.PenStyle.NoPen))
         self.left.setStyle(tickAlpha=0)
