@@ -5,18 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
-from itertools import groupby
+from itertools import groupby, pairwise
 
 from PySide6.QtGui import QPainter
 
 from farmdesk.clock import FarmTime
 from farmdesk.desk.theme import look
 from farmdesk.desk.widgets.ink import Ink, Measure
-from farmdesk.work.stories import SeasonStory, VesselBar
+from farmdesk.work.stories import Board, SeasonStory, VesselBar
 
 DAY_PX, LEAST_DAY_PX, MOST_DAY_PX = 26.0, 5.0, 80.0
 SHELF_PX, MOST_SHELF_PX = 12, 18  # one bed; more where the window is high
-BLOCK_PX, VESSEL_PX, STORE_PX, EVENT_PX = 14, 12, 15, 20
+BLOCK_PX, VESSEL_PX, STORE_PX, EVENT_PX = 14, 12, 18, 20
 TIDE_PX, MILL_PX = 66, 30
 SPARE_DAYS_D = 7  # of empty paper before the season and after it
 JOINED_FROM = 3  # so many vessels of one letter share a row: barrels
@@ -88,7 +88,7 @@ class VesselRow:
 def vessel_rows(story: SeasonStory) -> list[VesselRow]:
     """Tanks one a row; vessels of a letter with three or more share rows, as many as lots overlap there."""
     rows: list[VesselRow] = []
-    for letter, codes in groupby(story.vessels, key=lambda code: code[:1]):
+    for _letter, codes in groupby(story.vessels, key=lambda code: code[:1]):
         group = list(codes)
         if len(group) < JOINED_FROM:
             rows += [VesselRow(code, tuple((b,) for b in story.vessel_bars if b.vessel == code)) for code in group]
@@ -135,14 +135,14 @@ class Levels:
         px, story = look().px, self.story
         self.vessels = vessel_rows(story)
         known = {code for code, _, _ in story.beds}
-        self.unplaced = sorted({(b.lot, b.place) for b in story.boards if b.place not in known})
+        unplaced = [board for board in story.boards if board.place not in known]
         n_blocks, n_vessels, n_beds = len(story.blocks), len(self.vessels), len(story.beds)
         covers = [cover for _, cover, _ in story.beds]
-        breaks = sum(a != b for a, b in zip(covers, covers[1:], strict=False))
-        gap, above = px(4), px(SHELF_PX) * len(self.unplaced)
+        breaks = sum(a != b for a, b in pairwise(covers))
+        gap = px(4)
         least = (
             px(BLOCK_PX) * n_blocks + px(VESSEL_PX) * n_vessels + px(SHELF_PX) * n_beds + gap * breaks
-            + above + px(TIDE_PX) + px(74)
+            + px(SHELF_PX) * len(unplaced) + px(TIDE_PX) + px(74)
         )  # fmt: skip
         extra = max(0.0, self.room - least)
         self.shelf = min(px(MOST_SHELF_PX), px(SHELF_PX) + int(extra * 0.5 / max(1, n_beds)))
@@ -152,15 +152,14 @@ class Levels:
         self.blocks_top = px(3)
         self.vessels_top = self.blocks_top + self.block * n_blocks + px(9)
         self.vessels_end = self.vessels_top + self.vessel * n_vessels + px(4)
-        self.roof = self.vessels_end + px(14) + above
+        self.roof = self.vessels_end + px(14) + self.shelf * len(unplaced)
         self.tops: dict[str, float] = {}
         y = self.roof + 2
         for n, (code, cover, _) in enumerate(story.beds):
             y += gap if n and covers[n - 1] != cover else 0
             self.tops[code] = y
             y += self.shelf
-        for n, (_, place) in enumerate(self.unplaced):
-            self.tops[place or self.unplaced[n][0]] = self.roof - 2 - self.shelf * (n + 1)
+        self._above = {id(board): self.roof - 2 - self.shelf * (n + 1) for n, board in enumerate(unplaced)}
         self.beds_end = y
         self.tide_top = y + px(24)
         self.tide_base = self.tide_top + round(px(TIDE_PX) * min(grown, 1.5)) - px(8)
@@ -169,6 +168,6 @@ class Levels:
         self.events_top = self.mill_top + px(MILL_PX) + px(20)
         self.end = self.events_top + px(EVENT_PX) * max(2, self.event_lanes) + px(12)
 
-    def top_of(self, lot: str, place: str) -> float:
-        """The upper edge of a shelf [px]; a board without one lies above the roof line."""
-        return self.tops.get(place or lot, self.roof - 2 - self.shelf)
+    def top_of(self, board: Board) -> float:
+        """The upper edge of a board's shelf [px]; one without a bed lies above the roof line."""
+        return self._above[id(board)] if id(board) in self._above else self.tops[board.place]
