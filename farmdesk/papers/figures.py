@@ -6,6 +6,8 @@ meter, triangle anchor, hollow dot logger, cross a value as it was read before i
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import numpy as np
 
 from farmdesk.clock import FarmTime
@@ -13,13 +15,15 @@ from farmdesk.papers.letters import BOLD, LEADING, LEAST_PT, SEMIBOLD, lines, wi
 from farmdesk.papers.page import Page
 from farmdesk.papers.place import Box, Point, Scale, Taken, apart, around
 from farmdesk.text import N_, Words
-from farmdesk.work.figures import ANCHOR, HAND, LOGGER, METER, RAW, TRAY, Band, Curve, Figure
+from farmdesk.work.figures import ANCHOR, HAND, LOGGER, METER, RAW, TRAY, Band, Curve, Figure, Floats
 from farmdesk.work.ticks import Tick, number_ticks, time_ticks
 
 SMALL, PLAIN, HEAVY = LEAST_PT, 10.0, 10.5
+SQUARE_PT, DOT_PT, HAND_PT = 6.2, 1.9, 2.5  # wide enough that a meter's dot of the same hour shows inside
 LINE_PT = 12.5  # from one small baseline to the next
 UPPER_FRAC = 0.62  # of the height, where a second chart hangs under the first
 DASHES = (3.6, 2.7)
+STANDS_OFF_FRAC = 0.05  # of the height: nearer than this, two marks are one blot
 POINTS_SHOWN = 150  # more than this is a line; marks would cover it
 EARLIEST_LATEST = N_("papers", "earliest, likely, latest")
 
@@ -27,16 +31,31 @@ EARLIEST_LATEST = N_("papers", "earliest, likely, latest")
 def caption(figure: Figure, words: Words) -> str:
     """What the marks of a figure are, in words."""
     said = [words.say(figure.subtitle)] if figure.subtitle else []
-    if any(curve.role == RAW for curve in figure.curves):
+    if any(curve.role == ANCHOR for curve in figure.curves):
+        said.append(words.say(N_("papers", "triangles: where it hangs")))
+    if _raw_stands_off(figure):
         said.append(words.say(N_("papers", "crosses: as read, before the correction")))
     return "; ".join(said)
+
+
+def _raw_stands_off(figure: Figure) -> bool:
+    """Whether values as read lie far enough from the corrected ones to be seen beside them."""
+    span = (figure.y_high - figure.y_low) or 1.0
+    raw = [curve for curve in figure.curves if curve.role == RAW]
+    ours = {(m.place, x): y for m in figure.curves if m.role == METER for x, y in zip(m.x, m.y, strict=True)}
+    return any(
+        abs(y - ours.get((curve.place, x), y + span)) > STANDS_OFF_FRAC * span
+        for curve in raw
+        for x, y in zip(curve.x, curve.y, strict=True)
+    )
 
 
 def paint_figure(page: Page, box: Box, figure: Figure, words: Words, time: FarmTime) -> None:
     """Paint a figure into a rectangle, with its axes and words; a second one below it where it has one."""
     names = [words.say(text) for _, _, text in figure.stages]
     right = max((width(name, SMALL) for name in names), default=0.0) + (10 if names else 4)
-    inner = Box(box.left + 26, box.top + 4, box.right - right, box.bottom - 15)
+    hung = any(curve.role == ANCHOR for curve in figure.curves)
+    inner = Box(box.left + 26, box.top + 4, box.right - right, box.bottom - (21 if hung else 15))
     top = LINE_PT * (bool(figure.marks) + 0.3)
     if figure.under is None:
         _Panel(page, Box(inner.left, inner.top + top, inner.right, inner.bottom), figure, words, time).paint()
@@ -58,7 +77,9 @@ class _Panel:
         self.second, self.dated = second, dated
         self.scale = Scale(box, figure.x_low, figure.x_high, figure.y_low, figure.y_high)
         self.taken = Taken()
-        most_x, most_y = max(2, int(box.width / 40)), max(2, int(box.height / 22))
+        self.crossed = _raw_stands_off(figure)
+        self.hung = any(curve.role == ANCHOR for curve in figure.curves)
+        most_x, most_y = max(2, int(box.width / 21)), max(2, int(box.height / 19))
         self.x_ticks: list[Tick] = (
             time_ticks(time, words, figure.x_low, figure.x_high, most_x)
             if figure.x_kind == "time"
@@ -73,10 +94,10 @@ class _Panel:
             self._band(band)
         if self.figure.fan is not None and self.figure.fan.x.size > 1:
             self._fan()
-        for low, high, mm in self.figure.rain:
-            self._rain(low, high, mm)
+        self._keep_curves_free()
         if self.figure.target is not None:
             self._target()
+        self._rain()
         for mark in self.figure.marks:
             if self.scale.shows(mark.x):
                 self._mark(self.scale.x(mark.x), self.words.say(mark.text))
@@ -149,25 +170,38 @@ class _Panel:
         self.page.shape(outline, None, 0.6, "ink2")
         self.page.course([self.scale.at(a, b) for a, b in zip(x, mid, strict=True)], 1.2, "ink", DASHES)
 
-    def _rain(self, low: float, high: float, mm: float) -> None:
-        """A block standing on the axis; its height grows with the root of the mm, its words say them."""
-        box = self.box
-        left = min(max(self.scale.x(low), box.left), box.right)
-        right = min(max(self.scale.x(high), left + 3), box.right)
-        if right <= left:
-            return
-        block = Box(left, box.bottom - min(30.0, 4.2 * mm**0.5), right, box.bottom)
-        self.page.fill(block, "ink2")
+    def _rain(self) -> None:
+        """Blocks standing on the axis, as high as the root of their mm; wet days in a row share one figure."""
+        groups: list[list[tuple[Box, float]]] = []
+        for low, high, mm in self.figure.rain:
+            left, right = self.scale.at(low, 0)[0], self.scale.at(high, 0)[0]
+            block = Box(left, self.box.bottom - min(30.0, 4.2 * mm**0.5), max(right, left + 3), self.box.bottom)
+            if right > left:
+                if not groups or left - groups[-1][-1][0].right > block.width * 1.6:
+                    groups.append([])
+                groups[-1].append((block, mm))
+        for group in groups:
+            for block, _ in group:
+                self.page.fill(block, "ink2")
+                self.taken.take(block)
+        for group in groups:
+            self._rain_words(Box(group[0][0].left, min(b.top for b, _ in group), group[-1][0].right, self.box.bottom),
+                             sum(mm for _, mm in group))  # fmt: skip
+
+    def _rain_words(self, block: Box, mm: float) -> None:
         said = self.words.number(mm, 0 if mm >= 1 else 1, "mm")
-        wide = width(said, SMALL)
+        wide, middle = width(said, SMALL), (block.left + block.right) / 2
+        target = self.scale.y(self.figure.target[0]) - 2 if self.figure.target else self.box.bottom
         spots = [
-            Box(right + 2, box.bottom - LINE_PT, right + 2 + wide, box.bottom),
-            Box(left - 2 - wide, box.bottom - LINE_PT, left - 2, box.bottom),
-            Box((left + right - wide) / 2, block.top - LINE_PT, (left + right + wide) / 2, block.top - 1),
+            Box(block.right + 2, self.box.bottom - LINE_PT + 2, block.right + 2 + wide, self.box.bottom),
+            Box(block.left - 2 - wide, self.box.bottom - LINE_PT + 2, block.left - 2, self.box.bottom),
+            *(
+                Box(middle - wide / 2, foot - LINE_PT + 2, middle + wide / 2, foot)
+                for foot in (block.top - 1, target, *(block.top - 1 - 6 * n for n in range(1, 8)))
+            ),
         ]
-        self.taken.take(block)
-        if spot := self.taken.place(spots, box):
-            self.page.text(spot.left, spot.bottom - 3, said, SMALL, color="ink2")
+        if spot := self.taken.place(spots, self.box):
+            self.page.text(spot.left, spot.bottom - 2, said, SMALL, color="ink2")
 
     def _target(self) -> None:
         assert self.figure.target is not None
@@ -179,6 +213,7 @@ class _Panel:
         said = self.words.say(text)
         spot = Box(self.box.left + 2, y - LINE_PT, self.box.left + 2 + width(said, PLAIN, SEMIBOLD), y - 1)
         self.taken.take(spot)
+        self.taken.take(Box(self.box.left, y - 1, self.box.right, y + 1))
         self.page.text(spot.left, spot.bottom - 2, said, PLAIN, SEMIBOLD)
 
     def _mark(self, x: float, said: str) -> None:
@@ -200,12 +235,14 @@ class _Panel:
         fonts = [BOLD if flag.likely else SEMIBOLD for flag in flags]
         wides = [width(text, PLAIN, font) + 8 for text, font in zip(texts, fonts, strict=True)]
         foot = scale.y(figure.target[0]) if figure.target else box.bottom
-        top = max(box.top + LINE_PT, foot - max(58.0, box.height * 0.45))
         wanted = [scale.x(flag.x) - wide / 2 for flag, wide in zip(flags, wides, strict=True)]
         lefts = apart(wanted, wides, 4, box.left, box.right)
+        top = self._free_above(foot - 40, lefts[0], lefts[-1] + wides[-1])
         for flag, text, font, wide, left in zip(flags, texts, fonts, wides, lefts, strict=True):
-            self.page.upright(scale.x(flag.x), top + 15, foot, 1.65 if flag.likely else 0.9, "ink")
-            frame = Box(left, top, left + wide, top + 15)
+            frame, x = Box(left, top, left + wide, top + 15), scale.x(flag.x)
+            stem = min(max(x, left), left + wide)  # where a flag had to step aside, its stem bends to its day
+            bend = min(frame.bottom + (abs(x - stem) * 0.8), foot)
+            self.page.course([(stem, frame.bottom), (x, bend), (x, foot)], 1.65 if flag.likely else 0.9)
             self.page.frame(frame, 1.5 if flag.likely else 0.9, "ink", "paper")
             self.page.text((frame.left + frame.right) / 2, frame.bottom - 4, text, PLAIN, font, align="middle")
             self.taken.take(frame)
@@ -214,6 +251,43 @@ class _Panel:
         if len(flags) == 3 and left >= box.left:
             self.taken.take(Box(left, top - LINE_PT, left + width(said, SMALL), top - 1))
             self.page.text(left, top - 4, said, SMALL, color="ink2")
+
+    def _keep_curves_free(self) -> None:
+        """No word may be written on a reading, nor on the line between two."""
+        for curve in self.figure.curves:
+            if curve.role == ANCHOR or (curve.role == RAW and not self.crossed) or curve.x.size > POINTS_SHOWN:
+                continue
+            before: Point | None = None
+            for x, y in zip(curve.x, curve.y, strict=True):
+                at = self.scale.at(x, y) if np.isfinite(y) else None
+                if at is not None:
+                    self.taken.take(Box(at[0] - 3, at[1] - 3, at[0] + 3, at[1] + 3))
+                if at is not None and before is not None and curve.role in (TRAY, HAND):
+                    steps = range(1, 1 + int(max(abs(at[0] - before[0]), abs(at[1] - before[1])) / 4))
+                    for i in steps:
+                        share = i / (len(steps) + 1)
+                        mx, my = before[0] + (at[0] - before[0]) * share, before[1] + (at[1] - before[1]) * share
+                        self.taken.take(Box(mx - 1, my - 1, mx + 1, my + 1))
+                before = at
+
+    def _free_above(self, top: float, left: float, right: float) -> float:
+        """How high flags between two edges must stand so that no curve runs behind their words."""
+        runs = [self.figure.fan.high] if self.figure.fan is not None else []
+        xs = [self.figure.fan.x] if self.figure.fan is not None else []
+        courses = [*zip(xs, runs, strict=True), *((curve.x, curve.y) for curve in self.figure.curves)]
+        while top - 6 > self.box.top + LINE_PT:
+            place = Box(left - 4, top - LINE_PT, right + 4, top + 17)
+            if not any(self._runs_through(x, y, place) for x, y in courses):
+                break
+            top -= 6
+        return top
+
+    def _runs_through(self, x: Floats, y: Floats, place: Box) -> bool:
+        points = [self.scale.at(a, b) for a, b in zip(x, y, strict=True) if np.isfinite(b)]
+        return any(
+            Box(min(a[0], b[0]), min(a[1], b[1]), max(a[0], b[0]) + 0.1, max(a[1], b[1]) + 0.1).meets(place)
+            for a, b in pairwise([*points[:1], *points])
+        )
 
     # curves
 
@@ -244,7 +318,6 @@ class _Panel:
             if bars:
                 self._spread(at, self.scale.at(0, curve.low[i])[1], self.scale.at(0, curve.high[i])[1])
             self._point(at, curve)
-            self.taken.take(Box(at[0] - 3, at[1] - 3, at[0] + 3, at[1] + 3))
 
     def _spread(self, at: Point, low: float, high: float) -> None:
         """The spread of the repeats, beside its dot."""
@@ -258,17 +331,17 @@ class _Panel:
         page, (x, y) = self.page, at
         hollow = self.second or curve.role == LOGGER or curve.doubtful
         if curve.role == TRAY:
-            page.frame(Box(x - 3, y - 3, x + 3, y + 3), 0.9, "ink", "paper")
+            square = Box(x - SQUARE_PT / 2, y - SQUARE_PT / 2, x + SQUARE_PT / 2, y + SQUARE_PT / 2)
+            page.frame(square, 0.75, "ink", "paper")
             if curve.doubtful:
-                page.pattern(Box(x - 3, y - 3, x + 3, y + 3), "doubtful")
+                page.pattern(square, "doubtful")
         elif curve.role == ANCHOR:
-            top = min(y + 4.5, self.box.bottom - 6.5)
-            page.shape([(x, top), (x + 4, top + 6.5), (x - 4, top + 6.5)], "ink")
-            self.taken.take(Box(x - 4, top, x + 4, top + 6.5))
-        elif curve.role == RAW:
+            top = self.box.bottom + 1.2  # below the axis, so that the curve stays free
+            page.shape([(x, top), (x + 2.6, top + 4.8), (x - 2.6, top + 4.8)], "ink", 0.3)
+        elif curve.role == RAW and self.crossed:
             page.strokes([((x - 2.4, y - 2.4), (x + 2.4, y + 2.4)), ((x - 2.4, y + 2.4), (x + 2.4, y - 2.4))], 0.9, "ink2")
         elif curve.role in (METER, HAND, LOGGER):
-            radius = 2.3 if curve.role == METER else 2.6
+            radius = DOT_PT if curve.role == METER else HAND_PT
             page.dot(at, radius, "paper" if hollow else "ink")
             if curve.doubtful:
                 page.strokes([((x - 2, y - 2), (x + 2, y + 2)), ((x - 2, y + 2), (x + 2, y - 2))], 0.6)
@@ -304,15 +377,16 @@ class _Panel:
         x, _, y, _ = max(ends)
         if self.scale.shows(x):
             said = self.words.number(y, self.figure.y_decimals)
-            spots = around(self.scale.at(x, y), width(said, HEAVY, BOLD), LINE_PT)
+            at, wide = self.scale.at(x, y), width(said, HEAVY, BOLD)
+            spots = [spot for away in (5.0, 9.0, 14.0, 20.0) for spot in around(at, wide, LINE_PT - 2, away)]
             if spot := self.taken.place(spots, self._about()):
                 self.page.text(spot.left, spot.bottom - 3, said, HEAVY, BOLD)
         places = sorted({place for *_, place in ends if place})
         for place in places if len(places) > 1 else ():
             x, _, y, _ = max(end for end in ends if end[3] == place)
-            spots = around(self.scale.at(x, y), width(place, SMALL), LINE_PT - 1)
+            spots = around(self.scale.at(x, y), width(place, SMALL) + 6, LINE_PT - 1)
             if self.scale.shows(x) and (spot := self.taken.place(spots, self._about())):
-                self.page.text(spot.left, spot.bottom - 3, place, SMALL, color="ink2")
+                self.page.text(spot.left + 3, spot.bottom - 3, place, SMALL, color="ink2")
 
     def _axes(self) -> None:
         page, box, words = self.page, self.box, self.words
@@ -322,10 +396,10 @@ class _Panel:
         last = box.left - 26
         for x, said in self.x_ticks if self.dated else ():
             at, wide = self.scale.x(x), width(said, SMALL)
-            page.upright(at, box.bottom, box.bottom + 3, 0.75, "ink2")
+            page.upright(at, box.bottom, box.bottom + (6.5 if self.hung else 3), 0.6, "ink2")
             left = min(max(at - wide / 2, box.left - 20), box.right - wide + 4)
             if left > last:
-                last = page.text(left, box.bottom + 13, said, SMALL, color="ink2") + 5
+                last = page.text(left, box.bottom + (17 if self.hung else 13), said, SMALL, color="ink2") + 5
         if self.second:
             said = words.say(self.figure.title)
             wide = width(said, SMALL)
@@ -355,7 +429,7 @@ class _Panel:
             self.page.text(box.right + 8, top + tall - 2.5, said, SMALL, color="ink2")
 
 
-def _thinned(x: np.ndarray, y: np.ndarray, wide_pt: float) -> tuple[np.ndarray, np.ndarray]:
+def _thinned(x: Floats, y: Floats, wide_pt: float) -> tuple[Floats, Floats]:
     """A long logger curve kept to its lowest and highest point in every half point of paper."""
     most = int(wide_pt * 4)
     if x.size <= most:

@@ -14,9 +14,11 @@ from contextlib import contextmanager
 from datetime import date
 from functools import lru_cache
 from io import BytesIO
+from itertools import groupby
 from pathlib import Path
 from typing import IO, Any
 
+from reportlab.graphics.barcode import qrencoder
 from reportlab.lib.colors import HexColor
 from reportlab.lib.units import mm
 from reportlab.pdfgen import canvas as pdfcanvas
@@ -31,7 +33,6 @@ from farmdesk.text import N_, Words
 SIZES = {"a4": (210 * mm, 297 * mm), "letter": (612.0, 792.0)}  # ISO 216; ANSI Y14.1
 MARGIN_PT = 13 * mm
 EDGE_PT, EDGE_ROOM_PT = 6.0, 13.0  # the hatched edge of the practice season, and the room it takes
-FOOT_PT = 34.0  # below the last rule
 PX_PT = 0.75  # a drawn pixel of the screen is three quarters of a point
 
 Target = str | Path | IO[bytes]
@@ -111,18 +112,23 @@ class Page:
         self.canvas.showPage()
         self._begin()
 
-    def foot(self, said: Sequence[str], page_n: int = 1, of_n: int = 1) -> None:
-        """The footer: a rule, lines of words on the left, `1 of 1` on the right."""
-        top = self.bottom - FOOT_PT
-        self.level(self.left, self.right, top, 1.2, "ink")
+    def foot_lines(self, said: str) -> list[str]:
+        """The words of a footer, broken beside the count of pages."""
+        return letters.lines(said, LEAST_PT, self.width - 52)
+
+    def foot_top(self, said: str) -> float:
+        """Where the footer's rule stands for these words [pt]."""
+        return self.bottom - 6 - LEAST_PT * letters.LEADING * len(self.foot_lines(said))
+
+    def foot(self, said: str, page_n: int = 1, of_n: int = 1) -> None:
+        """The footer: a rule, words on the left, `1 of 1` on the right."""
+        self.level(self.left, self.right, self.foot_top(said), 1.2, "ink")
         count = self.words.say(N_("papers", "{n} of {all}", n=page_n, all=of_n))
-        room = self.width - letters.width(count, 10) - 16
-        size = min(letters.fitted(text, 10, room)[0] for text in said)
-        y = self.bottom - letters.LEADING * size * (len(said) - 1) - 2.5
-        for text in said:
-            self.text(self.left, y, text, size, color="ink2")
-            y += letters.LEADING * size
-        self.text(self.right, self.bottom - 2.5, count, 10, color="ink2", align="right")
+        broken = self.foot_lines(said)
+        for n, line in enumerate(broken):
+            y = self.bottom - 3 - LEAST_PT * letters.LEADING * (len(broken) - 1 - n)
+            self.text(self.left, y, line, LEAST_PT, color="ink2")
+        self.text(self.right, self.bottom - 3, count, LEAST_PT, color="ink2", align="right")
 
     def done(self) -> None:
         """Write the document where it belongs, whole or not at all."""
@@ -309,6 +315,23 @@ class Page:
         if not self.practice:
             return x
         return self.text(x, y, self.words.say(N_("papers", "practice")), size, ITALIC)
+
+    def code_square(self, box: Box, payload: str) -> None:
+        """A QR code (ISO/IEC 18004, level M) of plain text; the white around it is the caller's to keep."""
+        made = qrencoder.QRCode(None, qrencoder.QRErrorCorrectLevel.M)
+        made.addData(payload)
+        made.make()
+        side = box.width / made.moduleCount
+        path = self.canvas.beginPath()
+        for n, row in enumerate(made.modules):
+            at = 0
+            for dark, run in groupby(row):
+                far = at + len(list(run))
+                if dark:
+                    path.rect(box.left + at * side, self.high - box.top - (n + 1) * side, (far - at) * side, side)
+                at = far
+        self._ink("ink")
+        self.canvas.drawPath(path, stroke=0, fill=1)
 
 
 def _hatched(box: Box, slope: int, pitch: float) -> list[tuple[Point, Point]]:
