@@ -15,6 +15,7 @@ from farmdesk.work.portions import portions
 from farmdesk.work.stories import Gap
 
 READ_EVERY_H = 24.0  # a bed is read each afternoon; half a day more is a gap (common practice, no source)
+IN_USE_D = 3.0  # an instrument read with in the last days is in use
 PLATFORM_FRAC, PLATFORM_G = 0.01, 2000  # platform and sacks may differ by 1 % or 2 kg (common practice)
 
 
@@ -138,16 +139,19 @@ def _platform(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
 
 
 def _instruments(picture: Picture) -> list[tuple[float, Gap]]:
-    """Instruments whose check is overdue; nothing is said of one that was never checked nor used."""
+    """Instruments in use whose check is overdue; what lies in the drawer needs none."""
     now = now_of(picture)
-    last: dict[str, int] = {}
-    for entry in picture.general_of(Check):
-        if entry.body.passed:
-            last[entry.body.instrument] = entry.happened_utc_s
+    last = {e.body.instrument: e.happened_utc_s for e in picture.general_of(Check) if e.body.passed}
+    in_use = {
+        entry.instrument
+        for lot in picture.lots.values()
+        for entry in reversed(lot.entries)
+        if entry.instrument and now - entry.happened_utc_s < IN_USE_D * DAY_S
+    }
     rows = []
     for code, at in last.items():
         tool = picture.things.instruments.get(code)
-        if tool is None or tool.check_every_d <= 0:
+        if tool is None or tool.check_every_d <= 0 or code not in in_use:
             continue
         days = (now - at) / DAY_S
         if days > tool.check_every_d + 1:
