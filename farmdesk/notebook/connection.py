@@ -43,10 +43,18 @@ def connect(path: Path, mode: str = "rw") -> sqlite3.Connection:
     try:
         for pragma in PRAGMAS:
             connection.execute(f"PRAGMA {pragma}").fetchall()
-    except BaseException:
+    except BaseException as error:
         connection.close()
+        if getattr(error, "sqlite_errorcode", None) == sqlite3.SQLITE_ERROR:  # "unsupported file format"
+            raise Unreadable(str(error)) from error
         raise
     return connection
+
+
+class Unreadable(sqlite3.DatabaseError):
+    """A file whose first page says something that no SQLite of today can read."""
+
+    sqlite_errorcode: Any = sqlite3.SQLITE_NOTADB
 
 
 class Wire:

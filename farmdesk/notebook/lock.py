@@ -86,9 +86,12 @@ class Lock:
     def _write(self) -> None:
         holder = Holder(_user(), clock.now(), os.getpid(), computer_name())
         assert self._descriptor is not None
-        os.ftruncate(self._descriptor, 0)
-        os.lseek(self._descriptor, 0, os.SEEK_SET)
-        os.write(self._descriptor, json.dumps(asdict(holder)).encode())
+        try:
+            os.ftruncate(self._descriptor, 0)
+            os.lseek(self._descriptor, 0, os.SEEK_SET)
+            os.write(self._descriptor, json.dumps(asdict(holder)).encode())
+        except OSError:
+            pass  # a full disk: the lock holds without a name, and the season can at least be read
 
 
 def _grab(descriptor: int) -> bool | None:

@@ -282,7 +282,8 @@ class SeasonFile:
         try:
             if self._lock and self._wire.is_open:
                 with said(self.path):
-                    self._wire.raw.execute("PRAGMA optimize")
+                    if self._changed:
+                        self._wire.raw.execute("PRAGMA optimize")
                     if self._changed or copies.is_due(self.path, self._file_id):
                         copies.keep_copy(self._wire.raw, self.path, self._file_id, self.time)
         finally:

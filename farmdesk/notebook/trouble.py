@@ -127,6 +127,8 @@ def said(path: Path) -> Iterator[None]:
     """Turn what SQLite or the disk raises inside into a FileTrouble about this file."""
     try:
         yield
+    except UnicodeDecodeError as error:  # SQLite's complaint about a damaged file quotes its bytes
+        raise damaged(path) from error
     except (DBAPIError, sqlite3.Error, OSError) as error:
         trouble = trouble_of(error, path)
         if trouble is None:

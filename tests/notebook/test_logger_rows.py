@@ -144,7 +144,10 @@ def test_a_row_changed_by_hand_is_found(tmp_path: Path) -> None:
     with season(tmp_path, 3) as file:
         one = logger_entry()
         file.append_logger(one, *rows(0, 200))
-    for sql in ("UPDATE logger_row SET value = value + 0.01 WHERE at_utc_s = 1736000060", "DELETE FROM logger_row WHERE at_utc_s = 1736000120"):
+    for sql in (
+        "UPDATE logger_row SET value = value + 0.01 WHERE at_utc_s = 1736000060",
+        "DELETE FROM logger_row WHERE at_utc_s = 1736000120",
+    ):
         with by_hand(file.path) as raw:
             raw.execute(sql)
         (problem,) = verify(file.path)

@@ -40,7 +40,9 @@ def test_lists_keep_their_order_and_their_own_entry(tmp_path: Path) -> None:
     written = [
         entry(Cover(("10", "2", "1"), True)),
         entry(Reading("25-1W", "T1", "ph", tuple(Line(f"{i}", i / 7, f"{i}!") for i in range(30, 0, -1)))),
-        entry(Flow("25-1W", "move", (Posting("25-1W", "2", 5), Posting("25-1W", "1", 0, 1), Posting("25-1W", "3", 0, 2)))),
+        entry(
+            Flow("25-1W", "move", (Posting("25-1W", "2", 5), Posting("25-1W", "1", 0, 1), Posting("25-1W", "3", 0, 2)))
+        ),
         entry(Cover((), False, "none")),
     ]
     with season(tmp_path) as file:

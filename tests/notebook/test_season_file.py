@@ -102,7 +102,10 @@ def test_the_database_itself_keeps_what_happened(table: object, tmp_path: Path) 
         kinds = [row[2] for row in raw.execute(f'PRAGMA table_info("{name}")')]
         raw.execute(
             f'INSERT INTO "{name}" VALUES ({", ".join("?" * len(kinds))})',
-            ["x" if kind == "TEXT" else 0 if column == "way" else 1 for column, kind in zip(columns, kinds, strict=True)],
+            [
+                "x" if kind == "TEXT" else 0 if column == "way" else 1
+                for column, kind in zip(columns, kinds, strict=True)
+            ],
         )
     for sql in (f'UPDATE "{name}" SET "{columns[-1]}" = "{columns[-1]}"', f'DELETE FROM "{name}"'):
         with pytest.raises(sqlite3.IntegrityError, match=KEEP):
@@ -128,7 +131,9 @@ def test_the_clock_may_be_set_back(tmp_path: Path, at: Hands) -> None:
     assert verify(file.path) == []
 
 
-def test_a_computer_whose_clock_is_behind_still_writes_rising_ids(tmp_path: Path, at: Hands, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_computer_whose_clock_is_behind_still_writes_rising_ids(
+    tmp_path: Path, at: Hands, monkeypatch: pytest.MonkeyPatch
+) -> None:
     at("2035-01-14T18:00-05:00")
     with season(tmp_path, 1) as file:
         pass

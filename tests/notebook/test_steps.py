@@ -52,7 +52,9 @@ def test_every_table_is_strict_and_every_constraint_named() -> None:
             assert "CASCADE" not in sql
 
 
-def test_an_old_file_climbs_after_a_copy_is_kept(tmp_path: Path, next_step: None, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_an_old_file_climbs_after_a_copy_is_kept(
+    tmp_path: Path, next_step: None, monkeypatch: pytest.MonkeyPatch
+) -> None:
     with monkeypatch.context() as before:
         before.setattr(steps, "steps", lambda now=steps.steps(): now[:1])
         steps.schema.cache_clear()
@@ -97,7 +99,9 @@ def test_a_table_made_anew_in_a_step_keeps_its_children(tmp_path: Path) -> None:
         pass
     raw = sqlite3.connect(file.path, isolation_level=None)
     raw.execute("PRAGMA foreign_keys=ON")
-    names = [row[0] for row in raw.execute("SELECT name FROM sqlite_master WHERE type = 'trigger' AND tbl_name = 'entry'")]
+    names = [
+        row[0] for row in raw.execute("SELECT name FROM sqlite_master WHERE type = 'trigger' AND tbl_name = 'entry'")
+    ]
     anew = "".join(f"DROP TRIGGER {name};" for name in names) + (
         "CREATE TABLE new_entry AS SELECT * FROM entry; DROP TABLE entry;"
         "CREATE TABLE entry (seq INTEGER PRIMARY KEY, id TEXT, more TEXT) STRICT;"
@@ -123,7 +127,9 @@ def test_a_newer_file_is_refused_with_a_sentence_and_not_touched(read_only: bool
     assert not list(tmp_path.glob("*.lock"))
 
 
-@pytest.mark.parametrize("content", [b"", b"hello, this is no season file", b"\0" * 9000, b"SQLite format 3\0" + b"x" * 99])
+@pytest.mark.parametrize(
+    "content", [b"", b"hello, this is no season file", b"\0" * 9000, b"SQLite format 3\0" + b"x" * 99]
+)
 def test_another_file_is_refused(content: bytes, tmp_path: Path) -> None:
     path = tmp_path / "other.season"
     path.write_bytes(content)

@@ -33,7 +33,11 @@ def test_things_are_edited_added_and_taken_away(tmp_path: Path) -> None:
     changed = dataclasses.replace(
         THINGS,
         farm=Farm("La Prueba y más", "25", "Africa/Nairobi"),
-        places={"1": dataclasses.replace(THINGS.places["1"], depth_m=30.0), "10": THINGS.places["10"], "3": Place("3", "patio", 0, 0, 4, 5)},
+        places={
+            "1": dataclasses.replace(THINGS.places["1"], depth_m=30.0),
+            "10": THINGS.places["10"],
+            "3": Place("3", "patio", 0, 0, 4, 5),
+        },
         people={"08": Person("08", "picker", "kg")},
         buyers={},
         settings={"bag_g": "69000", "other": "ü"},
@@ -86,7 +90,9 @@ def test_a_bad_zone_is_not_saved(tmp_path: Path) -> None:
 
 
 def test_a_method_keeps_its_empty_limits(tmp_path: Path) -> None:
-    bare = Method("N", 1, "natural", True, False, None, None, None, None, "hand", None, None, None, None, 8.0, 30, 0.6, 0.02)
+    bare = Method(
+        "N", 1, "natural", True, False, None, None, None, None, "hand", None, None, None, None, 8.0, 30, 0.6, 0.02
+    )
     with season(tmp_path) as file:
         file.save_things(dataclasses.replace(THINGS, methods={"W1": WASHED, "N1": bare}))
     with SeasonFile.open(file.path) as file:

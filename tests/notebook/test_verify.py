@@ -63,7 +63,11 @@ def test_a_row_changed_with_its_hash_breaks_the_next_link(tmp_path: Path) -> Non
 
 @pytest.mark.parametrize(
     ("gone", "sentence"),
-    [("seq IN (5, 6)", "2 rows before the one written"), ("seq > 17", "The last 3 rows are missing"), ("seq > 0", "The last 20 rows")],
+    [
+        ("seq IN (5, 6)", "2 rows before the one written"),
+        ("seq > 17", "The last 3 rows are missing"),
+        ("seq > 0", "The last 20 rows"),
+    ],
 )
 def test_rows_taken_out_by_hand_are_missed(gone: str, sentence: str, tmp_path: Path) -> None:
     with season(tmp_path, 20) as file:
