@@ -19,7 +19,7 @@ from reportlab.lib.colors import Color
 
 from farmdesk import paths
 from farmdesk.papers import page
-from farmdesk.papers.lot_sheet import lot_sheet
+from farmdesk.papers.lot_sheet import write_lot_sheet
 from farmdesk.text import ENGLISH
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.sheet import sheet_story
@@ -76,7 +76,7 @@ def record(path: Path) -> None:
     with closing(OpenFarm.open(path.with_name("practice.farm"), read_only=True)) as farm:
         page.pdfcanvas.Canvas = canvas
         try:
-            lot_sheet(BytesIO(), sheet_story(farm, CODE), ENGLISH, farm.time)
+            write_lot_sheet(sheet_story(farm, CODE), ENGLISH, BytesIO(), time=farm.time)
         finally:
             page.pdfcanvas.Canvas = made
     fonts = {file.stem: str(file) for file in paths.resource("fonts").glob("*.ttf")}  # registered under these names
@@ -93,14 +93,14 @@ def main() -> None:
         one = []
         for _ in range(6):
             begun = time.perf_counter()
-            lot_sheet(BytesIO(), story, ENGLISH, farm.time)
+            write_lot_sheet(story, ENGLISH, BytesIO(), time=farm.time)
             one.append(time.perf_counter() - begun)
         codes = [code for code, lot in sorted(farm.picture.lots.items()) if lot.birth is not None]
         sheets_n = 3 if "--tiny" in sys.argv else SHEETS_N
         begun = time.perf_counter()
         for n in range(sheets_n):
             code = codes[n % len(codes)]
-            lot_sheet(Path(made) / f"{n}.pdf", sheet_story(farm, code), ENGLISH, farm.time)
+            write_lot_sheet(sheet_story(farm, code), ENGLISH, Path(made) / f"{n}.pdf", time=farm.time)
         many = time.perf_counter() - begun
     # the first one reads the font files, on both sides
     print(json.dumps({"sheet_ms": statistics.median(one[1:]) * 1000, "many_s": many}))

@@ -23,7 +23,7 @@ from farmdesk.desk.pages import Desk, Page
 from farmdesk.desk.pages.lots import LotsPage
 from farmdesk.desk.pages.today import TodayPage
 from farmdesk.desk.theme import load_fonts, look
-from farmdesk.papers.lot_sheet import lot_sheet
+from farmdesk.papers.lot_sheet import write_lot_sheet
 from farmdesk.picture.picture import fold
 from farmdesk.text import ENGLISH
 from farmdesk.work.farm import OpenFarm
@@ -127,7 +127,7 @@ def stories(farm: OpenFarm) -> tuple:
 
 def write(told: list, farm_time: FarmTime) -> None:
     for n in range(2 if TINY else 100):
-        lot_sheet(BytesIO(), told[n % len(told)], ENGLISH, farm_time)
+        write_lot_sheet(told[n % len(told)], ENGLISH, BytesIO(), time=farm_time)
 
 
 def main() -> int:
@@ -146,4 +146,5 @@ def main() -> int:
     return int(bench.failed)
 
 
-sys.exit(main())
+if __name__ == "__main__":
+    sys.exit(main())
