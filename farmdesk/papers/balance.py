@@ -204,12 +204,12 @@ def paint_hill(page: Page, box: Box, hill: Sequence[tuple[str, float, float, boo
 
     page.strokes([(at(low), at(high))], 0.75, "rule")
     for own in (False, True):
-        for _, lower, upper, mine in known:
-            if mine is own:
+        for _, lower, upper, ours in known:
+            if ours is own:
                 (x0, y0), (x1, y1) = at(lower), at(max(upper, lower + span * 0.02))
                 inset = min(1.0 / ((x1 - x0) or 1.0), 0.25)  # a sliver of white between neighbours
                 dx, dy = (x1 - x0) * inset, (y1 - y0) * inset
-                page.strokes([((x0 + dx, y0 + dy), (x1 - dx, y1 - dy))], *((7.0, "ink") if mine else (3.5, "hair")))
+                page.strokes([((x0 + dx, y0 + dy), (x1 - dx, y1 - dy))], *((7.0, "ink") if own else (3.5, "hair")))
     page.text(right + 6, box.top + 6, peak, LABEL_PT, color="ink2")
     page.text(left - 6, box.bottom, foot, LABEL_PT, color="ink2", align="right")
     mine = [row for row in known if row[3]]
@@ -219,5 +219,5 @@ def paint_hill(page: Page, box: Box, hill: Sequence[tuple[str, float, float, boo
     name = N_("papers", "block {code}", code=codes) if len(mine) == 1 else N_("papers", "blocks {codes}", codes=codes)
     x, y = at(max((row[1] + row[2]) / 2 for row in mine))
     size, broken = fitted(words.say(name), LABEL_PT, max(x - 10 - box.left, 40.0), SEMIBOLD)
-    for n, line in enumerate(broken[:1]):
-        page.text(max(x - 7, box.left + width(line, size, SEMIBOLD)), y - 5 + n * ROW_PT, line, size, SEMIBOLD, align="right")
+    end = max(x - 7, box.left + width(broken[0], size, SEMIBOLD))
+    page.text(end, y - 5, broken[0], size, SEMIBOLD, align="right")

@@ -11,18 +11,15 @@ from itertools import pairwise
 import numpy as np
 
 from farmdesk.clock import FarmTime
-from farmdesk.papers.letters import BOLD, LEADING, LEAST_PT, SEMIBOLD, lines, width
+from farmdesk.papers.letters import BOLD, SEMIBOLD, width
 from farmdesk.papers.page import Page
-from farmdesk.papers.place import Box, Point, Scale, Taken, apart, around
+from farmdesk.papers.panel import DASHES, HEAVY, LINE_PT, PLAIN, SMALL, Panel
+from farmdesk.papers.place import Box, Point, apart, around
 from farmdesk.text import N_, Words
-from farmdesk.work.figures import ANCHOR, HAND, LOGGER, METER, RAW, TRAY, Band, Curve, Figure, Floats
-from farmdesk.work.ticks import Tick, number_ticks, time_ticks
+from farmdesk.work.figures import ANCHOR, HAND, LOGGER, METER, RAW, TRAY, Curve, Figure, Floats
 
-SMALL, PLAIN, HEAVY = LEAST_PT, 10.0, 10.5
 SQUARE_PT, DOT_PT, HAND_PT = 6.2, 1.9, 2.5  # wide enough that a meter's dot of the same hour shows inside
-LINE_PT = 12.5  # from one small baseline to the next
 UPPER_FRAC = 0.62  # of the height, where a second chart hangs under the first
-DASHES = (3.6, 2.7)
 STANDS_OFF_FRAC = 0.05  # of the height: nearer than this, two marks are one blot
 POINTS_SHOWN = 150  # more than this is a line; marks would cover it
 EARLIEST_LATEST = N_("papers", "earliest, likely, latest")
@@ -58,46 +55,29 @@ def paint_figure(page: Page, box: Box, figure: Figure, words: Words, time: FarmT
     inner = Box(box.left + 26, box.top + 4, box.right - right, box.bottom - (21 if hung else 15))
     top = LINE_PT * (bool(figure.marks) + 0.3)
     if figure.under is None:
-        _Panel(page, Box(inner.left, inner.top + top, inner.right, inner.bottom), figure, words, time).paint()
+        _Chart(page, Box(inner.left, inner.top + top, inner.right, inner.bottom), figure, words, time).paint()
         return
     middle = inner.top + inner.height * UPPER_FRAC
-    _Panel(page, Box(inner.left, inner.top + top, inner.right, middle - 5), figure, words, time, dated=False).paint()
+    _Chart(page, Box(inner.left, inner.top + top, inner.right, middle - 5), figure, words, time, dated=False).paint()
     lower = Box(inner.left, middle + 9, inner.right, inner.bottom)
-    _Panel(page, lower, figure.under, words, time, second=True).paint()
+    _Chart(page, lower, figure.under, words, time, second=True).paint()
 
 
-class _Panel:
-    """One chart as it stands on the paper."""
-
-    def __init__(
-        self, page: Page, box: Box, figure: Figure, words: Words, time: FarmTime, *, second: bool = False,
-        dated: bool = True,
-    ) -> None:  # fmt: skip
-        self.page, self.box, self.figure, self.words = page, box, figure, words
-        self.second, self.dated = second, dated
-        self.scale = Scale(box, figure.x_low, figure.x_high, figure.y_low, figure.y_high)
-        self.taken = Taken()
-        self.crossed = _raw_stands_off(figure)
-        self.hung = any(curve.role == ANCHOR for curve in figure.curves)
-        most_x, most_y = max(2, int(box.width / 21)), max(2, int(box.height / 19))
-        self.x_ticks: list[Tick] = (
-            time_ticks(time, words, figure.x_low, figure.x_high, most_x)
-            if figure.x_kind == "time"
-            else number_ticks(words, figure.x_low, figure.x_high, most_x)
-        )
-        self.y_ticks = number_ticks(words, figure.y_low, figure.y_high, most_y)
+class _Chart(Panel):
+    """A panel with its curves."""
 
     def paint(self) -> None:
         """Ground, bands, fan, curves, points, words, in this order."""
-        self._grid()
+        self.crossed = _raw_stands_off(self.figure)
+        self.grid()
         for band in self.figure.bands:
-            self._band(band)
+            self.band(band)
         if self.figure.fan is not None and self.figure.fan.x.size > 1:
-            self._fan()
+            self.fan()
         self._keep_curves_free()
         if self.figure.target is not None:
-            self._target()
-        self._rain()
+            self.target()
+        self.rain()
         for mark in self.figure.marks:
             if self.scale.shows(mark.x):
                 self._mark(self.scale.x(mark.x), self.words.say(mark.text))
@@ -110,111 +90,7 @@ class _Panel:
         for curve in self.figure.curves:
             self._values(curve)
         self._latest()
-        self._axes()
-
-    # ground
-
-    def _grid(self) -> None:
-        page, box = self.page, self.box
-        for band in self.figure.bands:
-            if band.kind == "night":
-                page.fill(self._stretch(band), "night")
-        for y, _ in self.y_ticks:
-            page.level(box.left, box.right, self.scale.y(y), 0.5, "hair")
-
-    def _stretch(self, band: Band) -> Box:
-        """The part of the chart a band covers."""
-        box = self.box
-        if band.along == "x":
-            left, _ = self.scale.at(band.low, self.figure.y_low)
-            right, _ = self.scale.at(band.high, self.figure.y_low)
-            return Box(left, box.top, right, box.bottom)
-        _, bottom = self.scale.at(self.figure.x_low, band.low)
-        _, top = self.scale.at(self.figure.x_low, band.high)
-        return Box(box.left, top, box.right, bottom)
-
-    def _band(self, band: Band) -> None:
-        there = self._stretch(band)
-        if band.kind in ("target", "estimated"):
-            self.page.pattern(there, band.kind, "rule")
-            if band.along == "y":
-                for y in (there.top, there.bottom):
-                    self.page.level(there.left, there.right, y, 0.75, "rule")
-        elif band.kind == "gap" and there.width > 0:
-            y = self.box.bottom - 6
-            self.page.level(there.left, there.right, y, 0.75, "rule", DASHES)
-            self.page.strokes([((x, y - 3), (x, y + 3)) for x in (there.left, there.right)], 0.75, "rule")
-            self._gap_words(band, there)
-
-    def _gap_words(self, band: Band, there: Box) -> None:
-        said = self.words.say(band.text) if band.text else ""
-        wide = width(said, SMALL)
-        middle = (there.left + there.right) / 2
-        spot = Box(middle - wide / 2, self.box.bottom - 9 - LINE_PT, middle + wide / 2, self.box.bottom - 9)
-        if said and self.taken.place([spot], self.box):
-            self.page.text(spot.left, spot.bottom - 3, said, SMALL, color="ink2")
-
-    def _fan(self) -> None:
-        """A hatch between the low and the high course; the middle one dashed."""
-        fan = self.figure.fan
-        assert fan is not None
-        rows = np.isfinite(fan.low) & np.isfinite(fan.high) & (fan.x <= self.figure.x_high)
-        x, low, mid, high = (column[rows] for column in (fan.x, fan.low, fan.mid, fan.high))
-        there = [self.scale.at(a, b) for a, b in zip(x, high, strict=True)]
-        back = [self.scale.at(a, b) for a, b in zip(x, low, strict=True)]
-        if len(there) < 2:
-            return
-        outline = [*there, *reversed(back)]
-        xs, ys = [p[0] for p in outline], [p[1] for p in outline]
-        self.page.pattern(Box(min(xs), min(ys), max(xs), max(ys)), "estimated", within=outline)
-        self.page.shape(outline, None, 0.6, "ink2")
-        self.page.course([self.scale.at(a, b) for a, b in zip(x, mid, strict=True)], 1.2, "ink", DASHES)
-
-    def _rain(self) -> None:
-        """Blocks standing on the axis, as high as the root of their mm; wet days in a row share one figure."""
-        groups: list[list[tuple[Box, float]]] = []
-        for low, high, mm in self.figure.rain:
-            left, right = self.scale.at(low, 0)[0], self.scale.at(high, 0)[0]
-            block = Box(left, self.box.bottom - min(30.0, 4.2 * mm**0.5), max(right, left + 3), self.box.bottom)
-            if right > left:
-                if not groups or left - groups[-1][-1][0].right > block.width * 1.6:
-                    groups.append([])
-                groups[-1].append((block, mm))
-        for group in groups:
-            for block, _ in group:
-                self.page.fill(block, "ink2")
-                self.taken.take(block)
-        for group in groups:
-            self._rain_words(Box(group[0][0].left, min(b.top for b, _ in group), group[-1][0].right, self.box.bottom),
-                             sum(mm for _, mm in group))  # fmt: skip
-
-    def _rain_words(self, block: Box, mm: float) -> None:
-        said = self.words.number(mm, 0 if mm >= 1 else 1, "mm")
-        wide, middle = width(said, SMALL), (block.left + block.right) / 2
-        target = self.scale.y(self.figure.target[0]) - 2 if self.figure.target else self.box.bottom
-        spots = [
-            Box(block.right + 2, self.box.bottom - LINE_PT + 2, block.right + 2 + wide, self.box.bottom),
-            Box(block.left - 2 - wide, self.box.bottom - LINE_PT + 2, block.left - 2, self.box.bottom),
-            *(
-                Box(middle - wide / 2, foot - LINE_PT + 2, middle + wide / 2, foot)
-                for foot in (block.top - 1, target, *(block.top - 1 - 6 * n for n in range(1, 8)))
-            ),
-        ]
-        if spot := self.taken.place(spots, self.box):
-            self.page.text(spot.left, spot.bottom - 2, said, SMALL, color="ink2")
-
-    def _target(self) -> None:
-        assert self.figure.target is not None
-        level, text = self.figure.target
-        if not self.figure.y_low <= level <= self.figure.y_high:
-            return
-        y = self.scale.y(level)
-        self.page.level(self.box.left, self.box.right, y, 1.05, "ink", DASHES)
-        said = self.words.say(text)
-        spot = Box(self.box.left + 2, y - LINE_PT, self.box.left + 2 + width(said, PLAIN, SEMIBOLD), y - 1)
-        self.taken.take(spot)
-        self.taken.take(Box(self.box.left, y - 1, self.box.right, y + 1))
-        self.page.text(spot.left, spot.bottom - 2, said, PLAIN, SEMIBOLD)
+        self.axes()
 
     def _mark(self, x: float, said: str) -> None:
         """An instant with its words: opened, washed, wetted."""
@@ -222,7 +98,7 @@ class _Panel:
         self.page.upright(x, box.top, box.bottom, 1.5, "ink", DASHES)
         wide = width(said, PLAIN)
         left = min(max(x - wide / 2, box.left), box.right - wide)
-        if self.taken.place([Box(left, box.top - LINE_PT - 2, left + wide, box.top - 2)], self._about()):
+        if self.taken.place([Box(left, box.top - LINE_PT - 2, left + wide, box.top - 2)], self.about()):
             self.page.text(left, box.top - 5, said, PLAIN)
 
     def _flags(self) -> None:
@@ -272,9 +148,9 @@ class _Panel:
 
     def _free_above(self, top: float, left: float, right: float) -> float:
         """How high flags between two edges must stand so that no curve runs behind their words."""
-        runs = [self.figure.fan.high] if self.figure.fan is not None else []
-        xs = [self.figure.fan.x] if self.figure.fan is not None else []
-        courses = [*zip(xs, runs, strict=True), *((curve.x, curve.y) for curve in self.figure.curves)]
+        courses = [(curve.x, curve.y) for curve in self.figure.curves]
+        if self.figure.fan is not None:
+            courses.append((self.figure.fan.x, self.figure.fan.high))
         while top - 6 > self.box.top + LINE_PT:
             place = Box(left - 4, top - LINE_PT, right + 4, top + 17)
             if not any(self._runs_through(x, y, place) for x, y in courses):
@@ -339,7 +215,9 @@ class _Panel:
             top = self.box.bottom + 1.2  # below the axis, so that the curve stays free
             page.shape([(x, top), (x + 2.6, top + 4.8), (x - 2.6, top + 4.8)], "ink", 0.3)
         elif curve.role == RAW and self.crossed:
-            page.strokes([((x - 2.4, y - 2.4), (x + 2.4, y + 2.4)), ((x - 2.4, y + 2.4), (x + 2.4, y - 2.4))], 0.9, "ink2")
+            page.strokes(
+                [((x - 2.4, y - 2.4), (x + 2.4, y + 2.4)), ((x - 2.4, y + 2.4), (x + 2.4, y - 2.4))], 0.9, "ink2"
+            )
         elif curve.role in (METER, HAND, LOGGER):
             radius = DOT_PT if curve.role == METER else HAND_PT
             page.dot(at, radius, "paper" if hollow else "ink")
@@ -347,9 +225,6 @@ class _Panel:
                 page.strokes([((x - 2, y - 2), (x + 2, y + 2)), ((x - 2, y + 2), (x + 2, y - 2))], 0.6)
 
     # words
-
-    def _about(self) -> Box:
-        return Box(self.box.left - 3, self.box.top - LINE_PT - 4, self.box.right + 3, self.box.bottom)
 
     def _values(self, curve: Curve) -> None:
         """Every value of a labelled curve beside its point, the newest first where room is short."""
@@ -360,7 +235,7 @@ class _Panel:
                 continue
             said = self.words.number(float(curve.y[i]), self.figure.y_decimals)
             at = self.scale.at(curve.x[i], curve.y[i])
-            spot = self.taken.place(around(at, width(said, PLAIN, SEMIBOLD), LINE_PT - 1, 4), self._about())
+            spot = self.taken.place(around(at, width(said, PLAIN, SEMIBOLD), LINE_PT - 1, 4), self.about())
             if spot is not None:
                 self.page.text(spot.left, spot.bottom - 3, said, PLAIN, SEMIBOLD)
 
@@ -379,54 +254,14 @@ class _Panel:
             said = self.words.number(y, self.figure.y_decimals)
             at, wide = self.scale.at(x, y), width(said, HEAVY, BOLD)
             spots = [spot for away in (5.0, 9.0, 14.0, 20.0) for spot in around(at, wide, LINE_PT - 2, away)]
-            if spot := self.taken.place(spots, self._about()):
+            if spot := self.taken.place(spots, self.about()):
                 self.page.text(spot.left, spot.bottom - 3, said, HEAVY, BOLD)
         places = sorted({place for *_, place in ends if place})
         for place in places if len(places) > 1 else ():
             x, _, y, _ = max(end for end in ends if end[3] == place)
             spots = around(self.scale.at(x, y), width(place, SMALL) + 6, LINE_PT - 1)
-            if self.scale.shows(x) and (spot := self.taken.place(spots, self._about())):
+            if self.scale.shows(x) and (spot := self.taken.place(spots, self.about())):
                 self.page.text(spot.left + 3, spot.bottom - 3, place, SMALL, color="ink2")
-
-    def _axes(self) -> None:
-        page, box, words = self.page, self.box, self.words
-        page.level(box.left, box.right, box.bottom, 0.9, "ink")
-        for y, said in self.y_ticks:
-            page.text(box.left - 5, self.scale.y(y) + 3.2, said, SMALL, color="ink2", align="right")
-        last = box.left - 26
-        for x, said in self.x_ticks if self.dated else ():
-            at, wide = self.scale.x(x), width(said, SMALL)
-            page.upright(at, box.bottom, box.bottom + (6.5 if self.hung else 3), 0.6, "ink2")
-            left = min(max(at - wide / 2, box.left - 20), box.right - wide + 4)
-            if left > last:
-                last = page.text(left, box.bottom + (17 if self.hung else 13), said, SMALL, color="ink2") + 5
-        if self.second:
-            said = words.say(self.figure.title)
-            wide = width(said, SMALL)
-            spots = [
-                Box(left, box.top, left + wide, box.top + LINE_PT)
-                for left in (box.right - wide - 3, box.left + 3, (box.left + box.right - wide) / 2)
-            ]
-            spot = self.taken.place(spots, box) or spots[0]
-            page.text(spot.left, spot.bottom - 3, said, SMALL, color="ink2")
-        self._stages()
-
-    def _stages(self) -> None:
-        """Names of the stretches of y at the right edge, a mark at each border."""
-        figure, box = self.figure, self.box
-        shown = [
-            (max(low, figure.y_low), min(high, figure.y_high), self.words.say(text))
-            for low, high, text in figure.stages
-            if high > figure.y_low and low < figure.y_high
-        ]
-        shown.sort(reverse=True)
-        edges = {edge for low, high, _ in shown for edge in (low, high)} - {figure.y_low}
-        self.page.strokes([((box.right + 1, self.scale.y(y)), (box.right + 5, self.scale.y(y))) for y in sorted(edges)])
-        tall = SMALL * 1.12
-        wanted = [self.scale.y((low + high) / 2) - tall / 2 for low, high, _ in shown]
-        tops = apart(wanted, [tall] * len(shown), 0, box.top - 4, box.bottom + 4)
-        for (_, _, said), top in zip(shown, tops, strict=True):
-            self.page.text(box.right + 8, top + tall - 2.5, said, SMALL, color="ink2")
 
 
 def _thinned(x: Floats, y: Floats, wide_pt: float) -> tuple[Floats, Floats]:
@@ -443,13 +278,3 @@ def _thinned(x: Floats, y: Floats, wide_pt: float) -> tuple[Floats, Floats]:
         else:
             kept += range(start, start + piece.size)
     return x[kept], y[kept]
-
-
-def said_lines(figure: Figure, words: Words, width_pt: float, size_pt: float = PLAIN) -> list[str]:
-    """The caption of a figure broken to a width [pt] at a size [pt]."""
-    return lines(caption(figure, words), size_pt, width_pt)
-
-
-def caption_height(count: int, size_pt: float = PLAIN) -> float:
-    """How high [pt] so many lines of a caption are at a size [pt]."""
-    return count * size_pt * LEADING

@@ -21,7 +21,7 @@ from farmdesk.papers.balance import (
     screens_of,
 )
 from farmdesk.papers.blocks import Heading, Rows, facts, paint_lines, paragraph
-from farmdesk.papers.figures import caption_height, paint_figure, said_lines
+from farmdesk.papers.figures import caption, paint_figure
 from farmdesk.papers.letters import (
     BOLD,
     DISPLAY,
@@ -42,7 +42,7 @@ from farmdesk.papers.strip import StripDrawing
 from farmdesk.text import N_, Day, Text, Words
 from farmdesk.work.stories import SheetStory
 
-CODE_PT, WISH_PT, SENTENCE_PT = 36.0, 12.0, 15.0
+CODE_PT, WISH_PT, SENTENCE_PT, LEGEND_PT = 36.0, 12.0, 15.0, 10.0
 SQUARE_PT = 18 * 72 / 25.4  # the QR code
 HEADER_PT = SQUARE_PT + 6
 PAD_PT, LEAST_PAD_PT = 7.0, 4.5  # above and below a rule
@@ -236,8 +236,8 @@ class _Sheet:
 
             return _Band(height, height, paint_rows)
         beside = Heading(self.say(figure.title), self.say(N_("papers", "moisture, % wet basis")), self.column)
-        legend = said_lines(figure, self.words, self.column)
-        above = beside.height + caption_height(len(legend))
+        legend = lines(caption(figure, self.words), LEGEND_PT, self.column)
+        above = beside.height + len(legend) * LEGEND_PT * LEADING
         least = max(head.height + rows.height, above + LEAST_CHART_PT)
         tall = CHART_PT if story.balance else CHART_PT * 1.35
         left = self.right - self.column
@@ -246,7 +246,7 @@ class _Sheet:
             head.paint(self.page, box.left, box.top)
             rows.paint(self.page, box.left, box.top + head.height, box.height - head.height)
             beside.paint(self.page, left, box.top)
-            paint_lines(self.page, left, box.top + beside.height - 1, legend, 10, color="ink2")
+            paint_lines(self.page, left, box.top + beside.height - 1, legend, LEGEND_PT, color="ink2")
             chart = Box(left, box.top + above, self.right, box.bottom)
             paint_figure(self.page, chart, figure, self.words, self.time)
 
@@ -256,9 +256,7 @@ class _Sheet:
         story = self.story
         if not story.weights:
             return None
-        head = Heading(
-            self.say(N_("papers", "Weights")), self.say(story.ratio) if story.ratio else "", self.width
-        )
+        head = Heading(self.say(N_("papers", "Weights")), self.say(story.ratio) if story.ratio else "", self.width)
         heaps = Heaps(story.weights, self.width, self.words, final=bool(story.balance))
         fixed = head.height + heaps.words_height()
 

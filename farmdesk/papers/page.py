@@ -287,7 +287,10 @@ class Page:
                 rows_n = max(1, int(box.height / pitch))
                 first = box.top + (box.height - (rows_n - 1) * pitch) / 2
                 pieces = [
-                    ((box.left + pitch / (2 if i % 2 else 1) - weight, first + i * pitch), (box.right, first + i * pitch))
+                    (
+                        (box.left + pitch / (2 if i % 2 else 1) - weight, first + i * pitch),
+                        (box.right, first + i * pitch),
+                    )
                     for i in range(rows_n)
                     if box.width > pitch
                 ]
@@ -318,7 +321,7 @@ class Page:
 
     def code_square(self, box: Box, payload: str) -> None:
         """A QR code (ISO/IEC 18004, level M) of plain text; the white around it is the caller's to keep."""
-        made = qrencoder.QRCode(None, qrencoder.QRErrorCorrectLevel.M)
+        made: Any = qrencoder.QRCode(None, qrencoder.QRErrorCorrectLevel.M)
         made.addData(payload)
         made.make()
         side = box.width / made.moduleCount

@@ -39,10 +39,7 @@ class Box:
     def meets(self, other: Box) -> bool:
         """Whether another box covers any of this one."""
         return (
-            self.left < other.right
-            and other.left < self.right
-            and self.top < other.bottom
-            and other.top < self.bottom
+            self.left < other.right and other.left < self.right and self.top < other.bottom and other.top < self.bottom
         )
 
 
@@ -104,7 +101,9 @@ def around(at: Point, width_pt: float, height_pt: float, away_pt: float = 5.0) -
     return [Box(a, b, a + width_pt, b + height_pt) for a, b in spots]
 
 
-def apart(wanted: Sequence[float], widths: Sequence[float], gap_pt: float, low_pt: float, high_pt: float) -> list[float]:
+def apart(
+    wanted: Sequence[float], widths: Sequence[float], gap_pt: float, low_pt: float, high_pt: float
+) -> list[float]:
     """Left edges [pt] for labels that would begin at `wanted` (in order), moved so that none overlap.
 
     They stay between `low_pt` and `high_pt` as far as there is room.
