@@ -10,13 +10,13 @@ from datetime import date
 from itertools import zip_longest
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPen, QPolygonF
+from PySide6.QtGui import QPainterPath, QPen, QPolygonF
 
 from farmdesk.desk.charts.readings import draw_points, write_latest, write_values
-from farmdesk.desk.charts.scale import Scale, apart
+from farmdesk.desk.charts.scale import Scale, apart, around
 from farmdesk.desk.charts.view import On, View
 from farmdesk.desk.theme import BOLD, SEMIBOLD, look
-from farmdesk.text import N_, Day, Words
+from farmdesk.text import N_, Day, Num, Words
 from farmdesk.work.figures import HAND, LOGGER, TRAY, Band, Fan, Flag
 
 X_WORDS = {"good_h": N_("charts", "against good drying hours"), "hours": N_("charts", "against hours")}
@@ -42,8 +42,7 @@ def below(ink: On, view: View) -> None:
             _patterned(ink, scale, band)
     if figure.fan is not None and figure.fan.x.size > 1:
         _fan(ink, scale, figure.fan)
-    for low, high, mm in figure.rain:
-        _rain(ink, view, low, high, mm)
+    _rain(ink, view)
     ink.painter.restore()
 
 
@@ -100,24 +99,25 @@ def _fan(ink: On, scale: Scale, fan: Fan) -> None:
     ink.shape(QPolygonF([*there, *reversed(back)]), hatch, 0.8, "ink2")
 
 
-def _rain(ink: On, view: View, low: float, high: float, mm: float) -> None:
-    """A block standing on the axis; its height grows with the root of the mm, its words say them."""
+def _rain(ink: On, view: View) -> None:
+    """Blocks standing on the axis; their height grows with the root of the mm, their words say them."""
     scale, px = view.scale, ink.look.px
-    left, right = scale.x(low), scale.x(high)
-    if right < scale.box.left() or left > scale.box.right():
-        return
-    tall = px(min(40.0, 5.5 * mm**0.5))
-    wide = max(px(6), right - left)
-    ink.fill(left, scale.box.bottom() - tall, wide, tall, "ink2")
-    text = view.words.number(mm, 0 if mm >= 1 else 1, "mm")
-    width, height = ink.width(text, 13), px(15)
-    spots = [
-        QRectF(left + wide + px(4), scale.box.bottom() - height - px(1), width, height),
-        QRectF(left + wide / 2 - width / 2, scale.box.bottom() - tall - height - px(2), width, height),
-    ]
-    view.taken.take(QRectF(left, scale.box.bottom() - tall, wide, tall))
-    if spot := view.taken.place(spots, scale.box):
-        ink.text(spot.left(), spot.bottom() - px(3), text, 13, color="ink2")
+    blocks = []
+    for low, high, mm in view.figure.rain:
+        left = scale.x(low)
+        block = QRectF(left, 0, max(px(6), scale.x(high) - left), px(min(40.0, 5.5 * mm**0.5)))
+        block.moveBottom(scale.box.bottom())
+        if block.right() >= scale.box.left() and block.left() <= scale.box.right():
+            ink.fill(block.left(), block.top(), block.width(), block.height(), "ink2")
+            view.taken.take(block)
+            blocks.append((block, mm))
+    for block, mm in blocks:
+        text = view.words.number(mm, 0 if mm >= 1 else 1, "mm")
+        width, height = ink.width(text, 13), px(15)
+        beside = QRectF(block.right() + px(4), scale.box.bottom() - height - px(1), width, height)
+        over = QRectF(block.center().x() - width / 2, block.top() - height - px(2), width, height)
+        if spot := view.taken.place([beside, over, over.translated(0, -height)], scale.box):
+            ink.text(spot.left(), spot.bottom() - px(3), text, 13, color="ink2")
 
 
 def _target(ink: On, view: View) -> None:
@@ -250,6 +250,20 @@ def _name(ink: On, view: View) -> None:
     ]
     spot = view.taken.place(spots, box) or spots[0]
     ink.text(spot.left(), spot.bottom() - px(4), text, 13, color="ink2")
+
+
+def asked(ink: On, view: View, x: float, y: float) -> None:
+    """A reading that is being asked about: crossed, in the colour of what waits for a hand."""
+    px = ink.look.px
+    at = view.scale.point(x, min(max(y, view.scale.y_low), view.scale.y_high))
+    dot = QPainterPath()
+    dot.addEllipse(at, px(5), px(5))
+    ink.shape(dot, "paper")
+    ink.shape(dot, ink.look.pattern("doubtful", ink.color("today"), ink.ratio), 1.6, "today")
+    text = view.words.say(N_("charts", "{value} asked", value=Num(y, "", max(1, view.figure.y_decimals))))
+    spots = around(at, ink.width(text, 14, SEMIBOLD), px(17), px(8))
+    spot = view.taken.place(spots, view.scale.box.adjusted(0, -px(18), px(80), 0)) or spots[0]
+    ink.text(spot.left(), spot.bottom() - px(4), text, 14, SEMIBOLD, "today")
 
 
 def line_pen(role: str, *, second: bool = False) -> QPen | None:

@@ -173,6 +173,7 @@ class Plot(pg.GraphicsView):
         self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.FullViewportUpdate)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.moved = self.ringed = False
+        self.asked: tuple[float, float] | None = None
         self.words, self.time = ENGLISH, FarmTime("UTC")
         self._views: list[View] = []
         self.upper, self.under = _Panel(self, False), _Panel(self, True)
@@ -244,6 +245,13 @@ class Plot(pg.GraphicsView):
         middle, half = (low + high) / 2, (high - low) / 2 / factor
         self.upper.box.setXRange(middle - half, middle + half, padding=0)
 
+    def show_asked(self, at_utc_s: float, value: float | None) -> None:
+        """Show a reading that is not written yet, for it is asked about; None takes it away."""
+        figure = self.upper.figure
+        timed = figure is not None and figure.x_kind == "time"
+        self.asked = (at_utc_s, value) if value is not None and timed else None
+        self.viewport().update()
+
     def in_view(self) -> tuple[float, float]:
         """The stretch of x that is in view."""
         low, high = self.upper.box.viewRange()[0]
@@ -270,5 +278,7 @@ class Plot(pg.GraphicsView):
         with On(painter) as ink:
             for view in self._views:
                 marks.above(ink, view)
+            if self.asked is not None and self._views:
+                marks.asked(ink, self._views[0], *self.asked)
             if self.ringed:
                 ink.frame(0, 0, self.width(), self.height(), 3, "focus")

@@ -140,7 +140,7 @@ class River(Drawn):
         if (now.grams - before.dry_matter_g) * per_g / 2 > height:
             taken.take(inside)
             ink.text(inside.left(), inside.bottom() - px(4), text, 14, color=look().text_on(look().water(0.2)))
-        elif spot := taken.place([over, over.translated(0, -height)], within):
+        elif spot := taken.place([over.translated(px(x), y) for y in (0, -height) for x in (0, 14, 40, 80)], within):
             ink.text(spot.left(), spot.bottom() - px(4), text, 14)
 
     def _unnamed(self, ink: Ink, edges: list[tuple[float, float]], middle: float, per_g: float, taken: Taken) -> None:

@@ -8,21 +8,24 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Slot
 from PySide6.QtGui import QKeyEvent, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QLineEdit, QWidget
+from PySide6.QtWidgets import QFileDialog, QLineEdit, QWidget
 
 from farmdesk.desk.go import Target
 from farmdesk.desk.pages import Action, Desk, Page
 from farmdesk.desk.pages.lot import LotView
 from farmdesk.desk.tables.cards import ROW, CardDelegate, CardsModel, ListRow, arranged, matching
 from farmdesk.desk.theme import SERIF, look
+from farmdesk.desk.watch import NOT_HERE, watch_of
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.keys import HIGH_PX as KEYS_PX
 from farmdesk.desk.widgets.keys import KeyRow
 from farmdesk.desk.widgets.lists import Lines
+from farmdesk.errors import Question
 from farmdesk.work.cards import STATES
 from farmdesk.work.stories import LotCard, LotStory
 
@@ -39,6 +42,7 @@ class LotsStory:
 
     cards: list[LotCard]
     lot: LotStory | None
+    loggers: tuple[str, ...] = ()
 
 
 class FilterBox(QLineEdit):
@@ -79,6 +83,9 @@ class LotsPage(Page):
         self.setWindowTitle(self.tr("Lots"))
         self.wanted, self.x_kind = "", "time"
         self.cards: list[LotCard] = []
+        self.loggers: tuple[str, ...] = ()
+        self.watch = watch_of(desk)
+        self._file: tuple[str, Question] | None = None
         self._typed = ""  # a number that came with the code: it waits for the lot's story
         self._asking_lot = ""
         self.filter = FilterBox(self)
@@ -86,7 +93,8 @@ class LotsPage(Page):
         self.model = CardsModel(self)
         self.list.setModel(self.model)
         self.list.setUniformItemSizes(False)
-        self.list.setItemDelegate(CardDelegate(desk.time, desk.words, self.list))
+        self.cards_drawn = CardDelegate(desk.time, desk.words, self.list)
+        self.list.setItemDelegate(self.cards_drawn)
         self.lot = LotView(desk, self)
         self.keys = KeyRow(self)
         self.setFocusProxy(self.list)
@@ -96,6 +104,9 @@ class LotsPage(Page):
         self.lot.form.closed.connect(self._keys_to_list)
         self.lot.form.typed_away.connect(self._lead_away)
         self.lot.dropped_changed.connect(self._show_keys)
+        self.lot.file.answered.connect(self._file_answered)
+        self.lot.file.went_back.connect(self._file_back)
+        self.watch.waiting.connect(self._ask_about_file)
 
     def query(self, farm: OpenFarm, at_utc_s: int) -> LotsStory:
         from farmdesk.work.lots import lot_cards, lot_story
@@ -103,10 +114,12 @@ class LotsPage(Page):
         cards = lot_cards(farm, at_utc_s)
         codes = [card.code for card in cards]
         code = self.wanted if self.wanted in codes else next(iter(codes), "")
-        return LotsStory(cards, lot_story(farm, code, at_utc_s, self.x_kind) if code else None)
+        loggers = tuple(code for code, tool in farm.things.instruments.items() if tool.kind == "logger")
+        return LotsStory(cards, lot_story(farm, code, at_utc_s, self.x_kind) if code else None, loggers)
 
     def show_story(self, story: LotsStory) -> None:
-        self.cards = story.cards
+        self.cards, self.loggers = story.cards, story.loggers
+        self.cards_drawn.as_of_utc_s = self.desk.as_of
         self._arrange()
         self.lot.setVisible(story.lot is not None)
         if story.lot is not None:
@@ -123,6 +136,7 @@ class LotsPage(Page):
         self.wanted = story.card.code
         self.setAccessibleName(self.lot.title.accessibleName())
         self._select()
+        self._ask_about_file()
         self._show_keys()
         if self._typed:
             typed, self._typed = self._typed, ""
@@ -179,6 +193,7 @@ class LotsPage(Page):
         if self.lot.dropped or self.lot.turned:
             found.append(Action("m", self.tr("curves") if self.lot.turned else self.tr("more"), self._turn))
         found.append(Action("l", self.tr("list"), self._keys_to_filter))
+        found.append(Action("w", self.tr("answer the file") if self._file else self.tr("watch folder"), self._folder))
         return found
 
     def _lot_sheet(self) -> None:
@@ -198,6 +213,49 @@ class LotsPage(Page):
 
     def _show_keys(self) -> None:
         self.keys.show_actions(self.actions())
+
+    # the watched folder
+
+    @Slot()
+    def _ask_about_file(self) -> None:
+        """Ask where a new file belongs, on the page of a lot that lies in a vessel."""
+        story, before = self.lot.story, self._file
+        if story is None or self.lot.isHidden():
+            return
+        self._file = self.watch.question_for(story.card.code, story.vessels, self.loggers)
+        if self._file != before:
+            self.lot.ask_about_file(self._file[1] if self._file else None)
+            self._show_keys()
+
+    @Slot(str)
+    def _file_answered(self, value: str) -> None:
+        (name, question), self._file = self._file, None
+        self.lot.ask_about_file(None)
+        self.watch.answer(name, self.lot.story.card.code, question, value)
+        self._show_keys()
+        self._keys_to_list()
+
+    @Slot()
+    def _file_back(self) -> None:
+        self._file_answered(NOT_HERE)
+
+    def _folder(self) -> None:
+        """Answer what is asked about a file, or choose the folder where loggers leave theirs."""
+        if self._file is not None:
+            self.lot.file.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        asked = QFileDialog(self, self.tr("Where do the loggers leave their files?"))
+        asked.setFileMode(QFileDialog.FileMode.Directory)
+        asked.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        if self.watch.folder is not None:
+            asked.setDirectory(str(self.watch.folder))
+        asked.fileSelected.connect(self._folder_chosen)
+        asked.open()
+
+    @Slot(str)
+    def _folder_chosen(self, folder: str) -> None:
+        self.watch.set_folder(Path(folder))
+        self.desk.tell(self.tr("Files that grow in {folder} are read by themselves.").format(folder=folder))
 
     # the list
 
@@ -294,6 +352,8 @@ class LotsPage(Page):
             and not self.desk.why_not_write()
         ):
             self.start_reading(typed)
+        elif event.key() == Qt.Key.Key_Escape and not self.lot.form.isHidden():
+            self.lot.form.close_row()
         else:
             event.ignore()
 

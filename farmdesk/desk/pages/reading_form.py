@@ -7,6 +7,7 @@ What was typed stays until it is written. A question stands under its box, once.
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Signal, Slot
@@ -19,6 +20,7 @@ from farmdesk.desk.widgets.guard import Guard
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.errors import Asked, FarmError, NotPossible
 from farmdesk.text import N_, Listing
+from farmdesk.units import read_number
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.drying import read_at_bed
 from farmdesk.work.farm import OpenFarm
@@ -78,6 +80,7 @@ class ReadingForm(QWidget):
     resized = Signal()
     closed = Signal()
     wrote = Signal()
+    questioned = Signal(str, object)  # the box's name and the number [%, pH] that is asked about; None: no more
     typed_away = Signal(str)
 
     def __init__(self, desk: Desk, parent: QWidget) -> None:
@@ -120,7 +123,7 @@ class ReadingForm(QWidget):
                 ("brix", self.tr("°Bx"), 88), ("note", self.tr("note"), 0),
             ]  # fmt: skip
         tray = self.story.trays[0] if self.story.trays else ""
-        tray_label = self.tr("{tray}, g").format(tray=tray) if tray else self.tr("tray g")
+        tray_label = self.tr("tray {tray}, g").format(tray=tray) if tray else self.tr("tray g")
         return [
             ("bed", self.tr("bed"), 72), ("1", "1", 84), ("2", "2", 84), ("3", "3", 84), ("tray", tray_label, 92),
             ("bean", self.tr("bean °C"), 76), ("note", self.tr("note"), 0),
@@ -179,6 +182,7 @@ class ReadingForm(QWidget):
 
     @Slot()
     def _keys_to_box(self) -> None:
+        self.questioned.emit("", None)
         box = self._last or self.boxes[0]
         box.setFocus(Qt.FocusReason.OtherFocusReason)
         box.selectAll()
@@ -188,6 +192,7 @@ class ReadingForm(QWidget):
     def close_row(self) -> None:
         """Leave without writing."""
         self.guard.close_up()
+        self.questioned.emit("", None)
         self.hide()
         self.closed.emit()
         self.resized.emit()
@@ -254,6 +259,7 @@ class ReadingForm(QWidget):
             self._asked_key = question.key
             self._point(question.about)
             self.guard.ask(question, self.desk.words, self._notch())
+            self.questioned.emit(ABOUT.get(question.about, ""), _number_in(self._last.text()) if self._last else None)
             self.resized.emit()
         elif isinstance(error, FarmError):
             say = self.desk.words.say
@@ -267,11 +273,10 @@ class ReadingForm(QWidget):
         self.resized.emit()
 
     def _point(self, about: str) -> None:
-        """Let the notch point to the box a question is about; of three repeats, the last one filled."""
+        """Let the notch point to the box a question is about; of three repeats, to the highest."""
         name = ABOUT.get(about, "")
         if name == "1":
-            filled = [n for n in ("1", "2", "3") if self.value(n)]
-            name = filled[-1] if filled else "1"
+            name = max(("1", "2", "3"), key=lambda n: _number_in(self.value(n)) or 0.0)
         found = next((box for box in self.boxes if box.name == name), None)
         self._last = found or self._last
 
@@ -281,6 +286,7 @@ class ReadingForm(QWidget):
     @Slot(str)
     def _answered(self, value: str) -> None:
         self._answers[self._asked_key] = value
+        self.questioned.emit("", None)
         self.resized.emit()
         self.write()
 
@@ -337,6 +343,12 @@ class ReadingForm(QWidget):
                 if value:
                     ink.text(box.x() + px(8), base, value, 17, BOLD)
                 ink.level(box.x(), box.x() + box.width(), base + px(9), 1, "rule")
+
+
+def _number_in(typed: str) -> float | None:
+    with suppress(FarmError):
+        return read_number(typed).value
+    return None
 
 
 def _one_of(typed: str, places: tuple[str, ...], lot: str) -> str:

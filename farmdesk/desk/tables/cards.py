@@ -110,8 +110,11 @@ def weights(card: LotCard, words: Words) -> str:
     return " → ".join(shown) or words.say(N_("cards", "not weighed yet"))
 
 
-def ends(card: LotCard, words: Words, time: FarmTime) -> str:
-    """When it will be done: `12 % 17–19 Jan` on beds, `05:00–07:00` in a vessel; open ends say so."""
+def ends(card: LotCard, words: Words, time: FarmTime, as_of_utc_s: float) -> str:
+    """When it will be done: `12 % 17–19 Jan` on beds, `05:00–07:00` in a vessel; open ends say so.
+
+    Hours of the next day and night go without their day; what is further off is told in days.
+    """
     ahead = card.ahead
     if ahead is None or ahead.earliest_utc_s is None or card.state not in ("vessel", "beds"):
         return ""
@@ -120,9 +123,8 @@ def ends(card: LotCard, words: Words, time: FarmTime) -> str:
         if ahead.latest_utc_s is None:
             return words.say(N_("cards", "from {moment}", moment=Moment(first)))
         last = time.local(ahead.latest_utc_s)
-        if ahead.latest_utc_s - ahead.earliest_utc_s < DAY_S:
-            day = "" if first.date() == last.date() else f"{words.day(first.date())} "
-            return f"{day}{first:%H:%M}–{last:%H:%M}"
+        if ahead.latest_utc_s < as_of_utc_s + DAY_S:
+            return f"{first:%H:%M}–{last:%H:%M}"
         return words.say(Days(first.date(), last.date()))
     target, day = pct(TARGET_WB_FRAC, 0), time.farm_day(ahead.earliest_utc_s)
     if ahead.latest_utc_s is None:
@@ -169,7 +171,7 @@ class CardDelegate(QStyledItemDelegate):
 
     def __init__(self, time: FarmTime, words: Words, parent: QWidget) -> None:
         super().__init__(parent)
-        self.time, self.words = time, words
+        self.time, self.words, self.as_of_utc_s = time, words, 0.0
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         kind = index.data(ROW).kind
@@ -184,6 +186,7 @@ class CardDelegate(QStyledItemDelegate):
         painter.save()
         painter.translate(option.rect.topLeft())
         width, height = min(option.rect.width(), look().px(CARD_WIDE_PX)), option.rect.height()
+        painter.setClipRect(0, 0, width, height)
         with On(painter) as ink:
             if row.card is not None:
                 self._card(ink, row.card, width, height, chosen)
@@ -219,7 +222,7 @@ class CardDelegate(QStyledItemDelegate):
         place = say(card.where)
         days = f", {say(Days(*card.picked))}" if card.picked else ""
         block = say(N_("cards", "block {code}", code=card.blocks)) if card.blocks else ""
-        after = ends(card, self.words, self.time) if card.state == "beds" else ""
+        after = ends(card, self.words, self.time, self.as_of_utc_s) if card.state == "beds" else ""
         room = right - left - (ink.width(after, 15, SEMIBOLD) + px(12) if after else 0)
         told = f"{block}{days}   {place}".strip(", ")
         if ink.width(told, 15) > room:  # the days of picking stand on the strip as well; the place stands nowhere else
@@ -233,7 +236,7 @@ class CardDelegate(QStyledItemDelegate):
         """What matters about it now: the range of its end in a vessel, else its moisture."""
         px = look().px
         if card.state == "vessel":
-            text, size, weight, color = ends(card, self.words, self.time), 17.0, SEMIBOLD, "ink"
+            text, size, weight, color = ends(card, self.words, self.time, self.as_of_utc_s), 17.0, SEMIBOLD, "ink"
         elif card.moisture_wb_frac is None and card.state in ("picking", "to come"):
             return
         elif card.moisture_wb_frac is None:

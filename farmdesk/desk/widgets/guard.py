@@ -60,10 +60,10 @@ class Guard(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.hide()
 
-    def ask(self, question: Question, words: Words, notch_x: int) -> None:
-        """Ask, pointing up to x."""
+    def ask(self, question: Question, words: Words, notch_x: int, *, take_keys: bool = True) -> None:
+        """Ask, pointing up to x. A question that nobody's typing has raised leaves the keys where they are."""
         answers = [(a.value, words.say(a.text)) for a in question.answers if a.value != BACK]
-        self._open(words.say(question.text), answers, notch_x)
+        self._open(words.say(question.text), answers, notch_x, take_keys)
 
     def refuse(self, sentence: str, notch_x: int) -> None:
         """Say why a value cannot be."""
@@ -84,7 +84,7 @@ class Guard(QWidget):
             box.deleteLater()
         self.boxes = []
 
-    def _open(self, sentence: str, answers: list[tuple[str, str]], notch_x: int) -> None:
+    def _open(self, sentence: str, answers: list[tuple[str, str]], notch_x: int, take_keys: bool = True) -> None:
         self.close_up()
         self.sentence, self.notch_x = sentence, notch_x
         self.boxes = [AnswerBox(i + 1, value, said, self) for i, (value, said) in enumerate(answers)]
@@ -95,7 +95,8 @@ class Guard(QWidget):
         self.setAccessibleName(". ".join(told))
         self.show()
         self._lay_out()
-        self.setFocus(Qt.FocusReason.OtherFocusReason)
+        if take_keys:
+            self.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _clicked(self) -> None:
         self._choose(self.sender().value)
