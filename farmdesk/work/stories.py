@@ -178,6 +178,7 @@ class YardPlace:
     lying: tuple[Lying, ...]
     arriving: str = ""
     due: str = ""  # "", "today", "now"
+    covered_since_utc_s: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -185,7 +185,7 @@ def yard_of(picture: Picture) -> YardStory:
     places = tuple(
         YardPlace(
             p.code, p.kind, p.x_m, p.y_m, p.width_m, p.depth_m, p.cover, p.code in covered,
-            tuple(by_place.get(p.code, ())), arriving.get(p.code, ""), due.get(p.code, ""),
+            tuple(by_place.get(p.code, ())), arriving.get(p.code, ""), due.get(p.code, ""), covered.get(p.code),
         )
         for p in things.places.values()
     )  # fmt: skip

@@ -193,7 +193,10 @@ def bed(n: int, *, free: bool = False) -> YardPlace:
     )
     covered = cover != "roof" and not free
     due = "now" if n in (17, 18, 20, 21, 22) and not free else ""
-    return YardPlace(str(n), "bed", x, y, 1.2, 12, cover, covered, lying, due=due)
+    since = RAIN_NIGHT - (27 if cover == "tarp" else 28) * 3600 if covered else None
+    return YardPlace(
+        str(n), "bed", x, y, 1.2, 12, cover, covered, lying, due=due, covered_since_utc_s=since
+    )  # fmt: skip
 
 
 def say(words: str) -> Text:

@@ -1,7 +1,7 @@
 """The yard to scale: beds where they stand, filled by what lies on them, the blue of their water.
 
-One painter for Today (numbers and brackets outside the rows) and for the Yard page (code and moisture along
-each bed, litres outside). A bed is never moved for tidiness and never coloured by lot.
+This is how Today draws it: numbers and brackets outside the rows. The Yard page draws more (widgets/yard_full.py).
+A bed is never moved for tidiness and never coloured by lot.
 """
 
 from __future__ import annotations
@@ -12,10 +12,10 @@ from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainterPath, QPen
 
 from farmdesk.desk.pages import Desk
-from farmdesk.desk.theme import BOLD, SEMIBOLD, look
+from farmdesk.desk.theme import BOLD, look
 from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink
-from farmdesk.text import N_, Num, pct
+from farmdesk.text import pct
 from farmdesk.work.stories import Lying, YardPlace, YardStory
 
 MOST_PX_M = 22.0  # pixels a metre; 10.4 on Today and 16.8 on the Yard page come of the room at 1366 wide
@@ -29,16 +29,15 @@ def short(code: str) -> str:
 
 
 class YardPlan(Drawn):
-    """The plan. `chosen` carries the code of a bed that was pressed or entered.
-
-    `full` is the Yard page's way: code and moisture along the beds, litres outside, patio and covers drawn.
-    """
+    """The plan. `chosen` carries the code of a bed that was pressed or entered."""
 
     chosen = Signal(str)
 
-    def __init__(self, desk: Desk, parent=None, *, full: bool = False) -> None:
+    number_px = 15  # of the numbers outside the rows
+
+    def __init__(self, desk: Desk, parent=None) -> None:
         super().__init__(parent)
-        self.desk, self.full = desk, full
+        self.desk = desk
         self.story: YardStory | None = None
         self.rects: dict[str, QRectF] = {}
         self.held = ""  # the bed that has the keys
@@ -94,10 +93,7 @@ class YardPlan(Drawn):
             return ""
         say = self.desk.words.say
         about = lies.mark == "estimated"
-        now = say(pct(lies.moisture_wb_frac, 1 if self.full and not about else 0, about=about))
-        if lies.was_wb_frac is not None and self.full:
-            return f"{self.desk.words.number(lies.was_wb_frac * 100, 1)} → {now}"
-        return now
+        return say(pct(lies.moisture_wb_frac, 0, about=about))
 
     # where things stand
 
@@ -107,7 +103,7 @@ class YardPlan(Drawn):
         if self.story is None:
             return
         px = look().px
-        places = [p for p in self.story.places if self.full or p.kind == "bed"]
+        places = [p for p in self.story.places if p.kind == "bed"]
         if not places:
             return
         stores = [m for m in self.story.marks if m.kind == "store"]
@@ -156,16 +152,11 @@ class YardPlan(Drawn):
             return
         self._paint_marks(ink)
         beds = [p for p in self.story.places if p.kind == "bed"]
-        for place in self.story.places:
-            if place.code in self.rects and place.kind != "bed":
-                self._paint_cell(ink, place, self.rects[place.code])
         for place in beds:
             self._paint_bed(ink, place, self.rects[place.code])
         for upper in (True, False):
             row = sorted((p for p in beds if self._upper(p.code) == upper), key=lambda p: p.x_m)
             self._paint_outside(ink, row, upper)
-        if self.full:
-            self._paint_compass(ink)
 
     def _paint_marks(self, ink: Ink) -> None:
         for mark in self.story.marks:
@@ -198,8 +189,6 @@ class YardPlan(Drawn):
             line = 4 if place.due == "now" else 2
             out = GAP_PX + line
             ink.frame(x - out, y - out, w + 2 * out, h + 2 * out, line, place.due)
-        if self.full and place.lying:
-            self._write_along(ink, place.lying, rect)
 
     def _paint_lying(self, ink: Ink, lying: Sequence[Lying], rect: QRectF) -> None:
         """Lengthwise, from the south or west end, each as much of the length as it takes."""
@@ -221,57 +210,13 @@ class YardPlan(Drawn):
             if kind:
                 ink.pattern(part.x(), part.y(), part.width(), part.height(), kind, look().text_on(ground))
 
-    def _write_along(self, ink: Ink, lying: Sequence[Lying], rect: QRectF) -> None:
-        """Code and moisture along the bed, read from the south."""
-        px = look().px
-        painter = ink.painter
-        at = rect.bottom()
-        upright = rect.height() >= rect.width()
-        for lies in lying:
-            long = rect.height() * min(1.0, lies.filled_frac)
-            ground = look().water(lies.moisture_wb_frac)
-            words = f"{short(lies.lot)}  {self._wet(lies)}"
-            size = next((s for s in (15, 14, 13) if ink.width(words, s, SEMIBOLD) < max(long, rect.width()) - px(8)), 0)
-            if not size:
-                words, size = short(lies.lot), 13
-            thick = px(size)
-            painter.save()
-            if upright:
-                painter.translate(rect.center().x() + thick * 0.34, at - px(6))
-                painter.rotate(-90)
-            else:
-                painter.translate(rect.left() + px(6), rect.center().y() + thick * 0.34)
-            if lies.mark == "estimated" or lies.doubtful:
-                ink.painter.fillRect(
-                    QRectF(-px(2), -thick * 0.85, ink.width(words, size, SEMIBOLD) + px(4), thick * 1.12), ground
-                )
-            ink.text(0, 0, words, size, SEMIBOLD, look().text_on(ground))
-            painter.restore()
-            at -= long
-
-    def _paint_cell(self, ink: Ink, place: YardPlace, rect: QRectF) -> None:
-        px = look().px
-        ground = look()["paper"]
-        if place.lying:
-            self._paint_lying(ink, place.lying, rect)
-            ground = look().water(place.lying[0].moisture_wb_frac)
-        color = look().text_on(ground) if place.lying else "ink2"
-        ink.frame(rect.x(), rect.y(), rect.width() + 1, rect.height() + 1, 1, "ink" if place.lying else "hair")
-        ink.text(rect.x() + px(7), rect.y() + px(18), place.code, 14, BOLD if place.lying else 400, color)
-        for i, lies in enumerate(place.lying):
-            words = f"{short(lies.lot)}  {self._wet(lies)}"
-            ink.text(rect.x() + px(7), rect.y() + px(38 + 18 * i), words, 15, SEMIBOLD, color)
-        if place.due:
-            ink.frame(rect.x() - 3, rect.y() - 3, rect.width() + 7, rect.height() + 7, 4 if place.due == "now" else 2,
-                      place.due)  # fmt: skip
-
     def _paint_outside(self, ink: Ink, row: Sequence[YardPlace], upper: bool) -> None:
         """Numbers at the outer end, then a bracket for each lot's neighbouring beds."""
         px = look().px
         for place in row:
             rect = self.rects[place.code]
             y = rect.top() - px(8) if upper else rect.bottom() + px(18)
-            ink.text(rect.center().x(), y, place.code, 15 if not self.full else 17, BOLD, align="middle")
+            ink.text(rect.center().x(), y, place.code, self.number_px, BOLD, align="middle")
         taken = -1e9
         groups = self._groups(row)
         for i, group in enumerate(groups):
@@ -319,28 +264,9 @@ class YardPlan(Drawn):
             return [short(group[0].arriving)]
         lies = group[0].lying[0]
         codes = "+".join(short(one.lot) for one in group[0].lying)
-        if self.full:
-            litres = [one.water_left_g for place in group for one in place.lying]
-            if None in litres:
-                return [codes]
-            return [self.desk.words.say(Num(sum(litres) / 1000, "L"))]
         wet = self._wet(lies)
         same = {self._wet(one) for place in group for one in place.lying}
         return [f"{codes} {wet}", codes] if wet and len(same) == 1 else [codes]
-
-    def _paint_compass(self, ink: Ink) -> None:
-        px = look().px
-        cells = [r for c, r in self.rects.items() if self._place(c).kind != "bed"]
-        right = max((r.right() for r in cells), default=self.rects and max(r.right() for r in self.rects.values()))
-        top = min((r.top() for r in cells), default=px(OUTSIDE_PX)) - px(6)
-        long = 5 * self.scale
-        ink.level(right - long, right, top, 1.2, "ink")
-        ink.upright(right - long, top - px(4), top + px(4), 1.2, "ink")
-        ink.upright(right, top - px(4), top + px(4), 1.2, "ink")
-        ink.text(right - long / 2, top - px(6), self.desk.words.say(Num(5, "m")), 14, align="middle")
-        ink.text(
-            right - long - px(14), top + px(5), self.desk.words.say(N_("yard", "N ↑")), 14, SEMIBOLD, align="right"
-        )
 
     def paint_focus(self, ink: Ink) -> None:
         rect = self.rects.get(self.held)
