@@ -266,6 +266,12 @@ class SeasonView(QGraphicsView):
 
     def _bring(self, r: QRectF) -> None:
         """Move the sheet only where too little of a thing is seen."""
+        dx, dy = self._short_of(r)
+        if dx or dy:
+            self._pan(dx, dy)
+
+    def _short_of(self, r: QRectF) -> tuple[float, float]:
+        """How far the sheet must move to show a thing [px]; nothing where enough of it is seen."""
         seen, edge, least = self.seen(), look().px(24), look().px(60)
         across = min(r.right(), seen.right()) - max(r.left(), seen.left())
         dx = dy = 0.0
@@ -275,8 +281,7 @@ class SeasonView(QGraphicsView):
             dy = r.top() - edge - seen.top()
         elif r.bottom() > seen.bottom():
             dy = r.bottom() + edge - seen.bottom()
-        if dx or dy:
-            self._pan(dx, dy)
+        return dx, dy
 
     @property
     def sentence(self) -> str:
@@ -285,8 +290,7 @@ class SeasonView(QGraphicsView):
 
     def _walk(self, by: int) -> bool:
         """The next board of those in view; False past the last."""
-        seen = self.seen()
-        order = [p for p in self.pieces if p.is_board and (p is self.held or p.rect.intersects(seen))]
+        order = [p for p in self.pieces if p.is_board and (p is self.held or not any(self._short_of(p.rect)))]
         if self.held in order:
             at = order.index(self.held) + by
         else:
