@@ -6,15 +6,17 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from farmdesk import clock
+from farmdesk.ahead.range import Ahead
 from farmdesk.clock import FarmTime
 from farmdesk.errors import NotPossible
 from farmdesk.notebook.season_file import SeasonFile, new_id
 from farmdesk.picture.entries import Body, Entry, Strike, lots_of
-from farmdesk.picture.fold import LotPicture
+from farmdesk.picture.fold import NEVER, LotPicture
 from farmdesk.picture.picture import Picture, fold
 from farmdesk.picture.things import Things
 from farmdesk.text import N_, Text
 from farmdesk.work.changes import Changes, Done, Hand
+from farmdesk.work.forecasts import Asked, Forecasts, Seen
 
 
 class OpenFarm:
@@ -23,7 +25,8 @@ class OpenFarm:
     def __init__(self, file: SeasonFile) -> None:
         self.file = file
         self.picture: Picture = fold(file.entries(), file.things)
-        self._seen: dict[int, Picture] = {}
+        self.forecasts = Forecasts()
+        self._seen: dict[int, Seen] = {}
 
     @classmethod
     def open(cls, path: Path, *, read_only: bool = False) -> OpenFarm:
@@ -50,19 +53,31 @@ class OpenFarm:
         """Whether this is a private copy, or a file opened only to be read."""
         return not self.file.can_write
 
-    def seen(self, at_utc_s: int | None = None) -> Picture:
-        """The farm at an instant [UTC s] as it was known then; None is now, with all that is known.
+    def seen(self, at_utc_s: int | None = None) -> Seen:
+        """The farm at an instant [UTC s] as it was known then, with the forecasts worked out for it.
 
-        Kept for the last few instants asked for, until something new is written.
+        From the last row written on, all that is known counts; None stands at the last row. Kept for the last
+        few instants asked for, until something new is written.
         """
-        if at_utc_s is None:
-            return self.picture
-        kept = self._seen.get(at_utc_s)
+        at = NEVER if at_utc_s is None else at_utc_s
+        kept = self._seen.get(at)
         if kept is None:
             if len(self._seen) > 7:
                 self._seen.clear()
-            kept = self._seen[at_utc_s] = self.picture.at(at_utc_s, at_utc_s)
+            known = at if at < self.picture.book.last_written_utc_s else NEVER
+            picture = self.picture if at == NEVER else self.picture.at(at, known)
+            kept = Seen(
+                picture.things, picture.as_of, picture.known_at, picture.lots, picture.book,
+                worked_out=self.forecasts.of(picture),
+            )  # fmt: skip
+            self._seen[at] = kept
         return kept
+
+    def keep_forecast(self, asked: Asked, answer: Ahead) -> Changes:
+        """Keep a forecast that was worked out, and say whose story it changes."""
+        self.forecasts.keep(asked, answer)
+        self._seen.clear()
+        return Changes(frozenset({asked.key[0]}))
 
     def lot(self, code: str) -> LotPicture:
         """One lot's picture. Raises NotPossible where the books have no such lot."""

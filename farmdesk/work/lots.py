@@ -15,7 +15,7 @@ from farmdesk.work.balances import mill_balance, river, unexplained
 from farmdesk.work.cards import lot_card, lot_cards
 from farmdesk.work.charts import drying_figure, ferment_figures
 from farmdesk.work.farm import OpenFarm
-from farmdesk.work.forecasts import ready
+from farmdesk.work.forecasts import ready, work_out
 from farmdesk.work.normals import normals
 from farmdesk.work.portions import lies_at
 from farmdesk.work.stories import LotCard, LotStory, Reached
@@ -35,8 +35,11 @@ def ahead_of(farm: OpenFarm, code: str, at_utc_s: int) -> Ahead:
 
     Raises NotPossible for an unknown lot, or one that was neither in a vessel nor on the beds.
     """
+    code = read_code(code)
+    _lot(farm.seen(at_utc_s), code)
+    work_out(farm, at_utc_s, frozenset({code}))
     picture = farm.seen(at_utc_s)
-    answer = ready(picture, _lot(picture, read_code(code)))
+    answer = ready(picture, _lot(picture, code))
     if answer is None:
         raise NotPossible(
             N_("lots", "{code} was in no vessel and on no bed then, so there is no end to ask for.", code=code)

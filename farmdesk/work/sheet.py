@@ -42,7 +42,7 @@ from farmdesk.work.balances import mill_balance
 from farmdesk.work.cards import blocks_of, lot_stages
 from farmdesk.work.charts import drying_figure
 from farmdesk.work.farm import OpenFarm
-from farmdesk.work.forecasts import now_of, ready
+from farmdesk.work.forecasts import now_of, ready, work_out
 from farmdesk.work.goodhours import GoodHours
 from farmdesk.work.lots import _lot, deviations
 from farmdesk.work.portions import method_words, place_list, rain_days, state_of, where
@@ -58,6 +58,8 @@ Line = tuple[Text, "Text | None"]
 
 def sheet_story(farm: OpenFarm, code: str, at_utc_s: int | None = None) -> SheetStory:
     """The sheet of one lot, as known at an instant [UTC s]; None is now. Raises NotPossible."""
+    _lot(farm.seen(at_utc_s), code)
+    work_out(farm, at_utc_s, frozenset({code}))
     picture = farm.seen(at_utc_s)
     lot = _lot(picture, code)
     time, things = picture.time, picture.things

@@ -1,0 +1,235 @@
+"""From the picture to the forecasters: what a lot's papers say of its drying or ferment, as plain arrays.
+
+Loaded only when a forecast is worked out, since the forecasters bring SciPy with them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date, timedelta
+from typing import TYPE_CHECKING
+
+import numpy as np
+from numpy.typing import NDArray
+
+from farmdesk.ahead.drying import forecast_drying
+from farmdesk.ahead.drying_fit import DryingLot, Meter, Tray, taught_by
+from farmdesk.ahead.ferment import FermentLot, ferment_taught, forecast_ferment
+from farmdesk.ahead.learning import LotTaught
+from farmdesk.ahead.range import Ahead
+from farmdesk.ahead.weather import WeatherLog
+from farmdesk.clock import HOUR_S
+from farmdesk.errors import NotPossible
+from farmdesk.picture.curves import meter_points, tray_curves
+from farmdesk.picture.entries import LoggerFile, Outlook, Reading, Yeast
+from farmdesk.picture.fold import LotPicture
+from farmdesk.picture.measures import Fill, fills, loading_kg_m2, method_of, on_beds
+from farmdesk.picture.picture import Picture
+from farmdesk.picture.things import ROOF
+from farmdesk.text import N_
+from farmdesk.work.forecasts import Forecasts, Key, now_of, running_fill, typical_drying, typical_ferment
+
+if TYPE_CHECKING:
+    from farmdesk.work.farm import OpenFarm
+
+Floats = NDArray[np.float64]
+TARGET_WB_FRAC = 0.12
+WETTED_FRAC = 0.02
+SKIES = {"dry": "sun", "cloud": "grey", "rain": "rain"}
+THIN_S = 900  # a logger's readings are taken every quarter of an hour
+STYLES = {"W": "washed", "X": "honey", "A": "extended"}
+
+
+def question(farm: OpenFarm, picture: Picture, key: Key) -> Callable[[], Ahead]:
+    """A forecast as something to be worked out later: everything it needs is gathered here and now."""
+    code, place = key
+    lot = picture.lots[code]
+    if place:
+        return _ferment_question(farm, picture, lot, place)
+    return _drying_question(farm.forecasts, picture, lot)
+
+
+def weather_log(picture: Picture) -> WeatherLog:
+    """The weather rows of a picture, oldest first."""
+    rows = [(date.fromisoformat(day), w) for day, w in sorted(picture.weather.items())]
+    columns = [
+        [float(picture.time.instant(day)) for day, _ in rows],
+        *([getattr(w, name) for _, w in rows] for name in ("good_h", "min_c", "max_c", "rh_frac", "rain_mm")),
+    ]
+    return WeatherLog(*(np.array(column, dtype=np.float64) for column in columns))
+
+
+def drying_lot(picture: Picture, lot: LotPicture) -> DryingLot | None:
+    """A lot on its beds as the forecaster takes it; None before it was spread or without a method."""
+    method = method_of(lot, picture.things)
+    stays = on_beds(lot, picture.things, picture.time)
+    if method is None or not stays:
+        return None
+    start = float(min(stay.from_utc_s for stay in stays))
+    kinds = [picture.things.places[stay.place] for stay in stays]
+    beds = [place for place in kinds if place.kind == "bed"]
+    surface = "patio" if not beds else "roof" if all(bed.cover == ROOF for bed in beds) else "raised"
+    trays, wettings = [], []
+    for curve in tray_curves(lot, picture.things, picture.corrections):
+        rows = _rising(curve.at_utc_s) & (curve.at_utc_s >= start)
+        if rows.any():
+            at, grams, wet = curve.at_utc_s[rows], curve.grams[rows], curve.moisture_wb_frac[rows]
+            trays.append(Tray(at, grams))
+            wettings += [float(at[i]) for i in np.flatnonzero(np.diff(wet) > WETTED_FRAC) + 1]
+    points = [p for p in meter_points(lot, picture.corrections) if p.at_utc_s >= start]
+    points = [p for p in points if not p.place] or points
+    meter = None
+    if points:
+        at = np.array([p.at_utc_s for p in points], dtype=np.float64)
+        rows = _rising(at)
+        meter = Meter(
+            at[rows],
+            np.array([p.wb_frac for p in points])[rows],
+            np.array([p.repeats_n for p in points], dtype=np.float64)[rows],
+            np.array([p.mark == "corrected" for p in points])[rows],
+        )
+    return DryingLot(
+        "natural" if method.whole else "washed",
+        surface,
+        start,
+        loading_kg_m2(lot, picture.things),
+        method.start_wb_frac,
+        method.start_wb_sd_frac,
+        tuple(trays),
+        meter,
+        tuple(sorted(set(wettings))),
+    )
+
+
+def _rising(at: Floats) -> NDArray[np.bool_]:
+    """Which of some instants come after all before them."""
+    return np.concatenate([[True], np.diff(np.maximum.accumulate(at)) > 0]) if at.size else np.empty(0, dtype=bool)
+
+
+def _skies(picture: Picture, log: WeatherLog) -> list[str | None]:
+    """The typed outlook, from the first day that is not in the log on."""
+    words = {e.body.day: SKIES.get(e.body.words) for e in picture.general_of(Outlook)}
+    today = picture.time.farm_day(now_of(picture))
+    first = (
+        max(picture.time.calendar_day(float(log.midnight_utc_s[-1]) + HOUR_S) + timedelta(days=1), today)
+        if log.midnight_utc_s.size
+        else today
+    )
+    last = max((date.fromisoformat(day) for day in words), default=first)
+    return [words.get((first + timedelta(days=n)).isoformat()) for n in range((last - first).days + 1)][:14]
+
+
+def _drying_question(kept: Forecasts, picture: Picture, lot: LotPicture) -> Callable[[], Ahead]:
+    running, log, now = drying_lot(picture, lot), weather_log(picture), float(now_of(picture))
+    standard = typical_drying(picture, lot)
+    finished = [
+        (other.code, len(other.entries), done, float(ended))
+        for other in picture.lots.values()
+        if (ended := _dried_at(other)) and (done := drying_lot(picture, other)) and other.code != lot.code
+    ]
+    skies = _skies(picture, log)
+
+    def work_out() -> Ahead:
+        if running is None or not log.midnight_utc_s.size:
+            return _or_refuse(standard)
+        taught = [t for code, n, done, ended in finished if (t := _drying_taught(kept, code, n, done, log, ended))]
+        return forecast_drying(running, log, now, TARGET_WB_FRAC, taught, skies)
+
+    return work_out
+
+
+def _dried_at(lot: LotPicture) -> int | None:
+    gates = [moved.at_utc_s for moved in lot.trail if moved.act == "shelve"]
+    return gates[0] if gates else None
+
+
+def _drying_taught(
+    kept: Forecasts, code: str, n: int, lot: DryingLot, log: WeatherLog, ended: float
+) -> LotTaught | None:
+    key = code, "drying", n
+    if key not in kept.taught:
+        try:
+            kept.taught[key] = taught_by(lot, log, ended)
+        except (NotPossible, np.linalg.LinAlgError):
+            kept.taught[key] = None  # it has too little to teach
+    return kept.taught[key]
+
+
+def ferment_lot(farm: OpenFarm, picture: Picture, lot: LotPicture, fill: Fill) -> FermentLot | None:
+    """A filled vessel as the forecaster takes it; None where its method aims at no pH."""
+    method = method_of(lot, picture.things)
+    if method is None or method.ph_target is None or method.letter not in STYLES:
+        return None
+    until = fill.until_utc_s or now_of(picture)
+    ph = _series(lot, fill, "ph", until)
+    mass = _series(lot, fill, "mass_c", until)
+    files = [e.id for e in lot.of(LoggerFile) if e.body.place == fill.place and e.body.quantity == "mass_c"]
+    if files:
+        at, values = farm.file.logger_rows(files)
+        keep = (at >= fill.from_utc_s) & (at <= until)
+        at, values = at[keep], values[keep]
+        thin = np.unique(at // THIN_S, return_index=True)[1]
+        mass = _joined(mass, np.column_stack([at[thin], values[thin]]))
+    tools = {e.happened_utc_s: e.instrument for e in lot.of(Reading) if e.body.quantity == "ph"}
+    paper = np.array([_is_paper(picture, tools.get(int(at), "")) for at in ph[:, 0]], dtype=bool)
+    return FermentLot(
+        STYLES[method.letter], float(fill.from_utc_s), method.ph_target, ph[:, 0], ph[:, 1], paper,
+        mass[:, 0], mass[:, 1], pitched=bool(lot.of(Yeast)),
+    )  # fmt: skip
+
+
+def _is_paper(picture: Picture, instrument: str) -> bool:
+    tool = picture.things.instruments.get(instrument)
+    return bool(tool and "paper" in tool.kind)
+
+
+def _series(lot: LotPicture, fill: Fill, quantity: str, until: int) -> Floats:
+    rows = [
+        (float(e.happened_utc_s), e.body.value)
+        for e in lot.of(Reading)
+        if e.body.quantity == quantity and e.body.place == fill.place and fill.from_utc_s <= e.happened_utc_s <= until
+    ]
+    table = np.array(rows, dtype=np.float64).reshape(-1, 2)
+    return table[_rising(table[:, 0])]
+
+
+def _joined(a: Floats, b: Floats) -> Floats:
+    both = np.concatenate([a, b])
+    both = both[np.argsort(both[:, 0], kind="stable")]
+    return both[_rising(both[:, 0])]
+
+
+def _ferment_question(farm: OpenFarm, picture: Picture, lot: LotPicture, place: str) -> Callable[[], Ahead]:
+    fill = running_fill(picture, lot, place)
+    running = ferment_lot(farm, picture, lot, fill) if fill else None
+    standard, now, kept = typical_ferment(picture, lot, place), float(now_of(picture)), farm.forecasts
+    closed = [
+        (f"{other.code}/{done.place}", len(other.entries), taught, float(done.until_utc_s))
+        for other in picture.lots.values()
+        for done in fills(other, picture.things)
+        if done.until_utc_s is not None and (taught := ferment_lot(farm, picture, other, done))
+    ]
+
+    def work_out() -> Ahead:
+        if running is None or running.ph.size < 2:
+            return _or_refuse(standard)
+        taught = [t for code, n, done, ended in closed if (t := _ferment_taught(kept, code, n, done, ended))]
+        return forecast_ferment(running, now, taught)
+
+    return work_out
+
+
+def _ferment_taught(kept: Forecasts, code: str, n: int, lot: FermentLot, ended: float) -> LotTaught | None:
+    key = code, "ferment", n
+    if key not in kept.taught:
+        try:
+            kept.taught[key] = ferment_taught(lot, ended)
+        except (NotPossible, np.linalg.LinAlgError):
+            kept.taught[key] = None
+    return kept.taught[key]
+
+
+def _or_refuse(standard: Ahead | None) -> Ahead:
+    if standard is None:
+        raise NotPossible(N_("ahead", "There is nothing to count a range from."))
+    return standard
