@@ -134,15 +134,17 @@ class Forecasts:
                 found[key] = kept
         return found
 
-    def missing(self, farm: OpenFarm, at_utc_s: int | None = None) -> list[Asked]:
-        """The forecasts a story at an instant [UTC s] could show and that are not worked out yet."""
-        from farmdesk.work.foresight import question
-
+    def missing(self, farm: OpenFarm, at_utc_s: int | None = None, lots: frozenset[str] | None = None) -> list[Asked]:
+        """The forecasts a story at an instant [UTC s] could show (of some lots) and that are not worked out yet."""
         picture = farm.seen(at_utc_s)
-        rests = {key: rests_of(picture, key) for key in running(picture)}
-        return [
-            Asked(key, on, question(farm, picture, key)) for key, on in rests.items() if (key, on) not in self._ends
-        ]
+        keys = [key for key in running(picture) if lots is None or key[0] in lots]
+        rests = {key: rests_of(picture, key) for key in keys}
+        wanted = {key: on for key, on in rests.items() if (key, on) not in self._ends}
+        if not wanted:
+            return []
+        from farmdesk.work.foresight import question  # SciPy comes with it, so only when it is needed
+
+        return [Asked(key, on, question(farm, picture, key)) for key, on in wanted.items()]
 
     def keep(self, asked: Asked, answer: Ahead) -> None:
         """Keep an answer; the oldest go when there are very many."""
@@ -171,9 +173,8 @@ def rests_of(picture: Picture, key: Key) -> Rests:
 
 def work_out(farm: OpenFarm, at_utc_s: int | None = None, lots: frozenset[str] | None = None) -> None:
     """Work out, here and now, what is missing (of some lots): for papers and the command line."""
-    for asked in farm.forecasts.missing(farm, at_utc_s):
-        if lots is None or asked.key[0] in lots:
-            try:
-                farm.keep_forecast(asked, asked.work_out())
-            except NotPossible:  # too little is known: what is typical stands
-                continue
+    for asked in farm.forecasts.missing(farm, at_utc_s, lots):
+        try:
+            farm.keep_forecast(asked, asked.work_out())
+        except NotPossible:  # too little is known: what is typical stands
+            continue
