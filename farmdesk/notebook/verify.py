@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from itertools import islice
 from pathlib import Path
 
+import numpy as np
 from sqlalchemy import Connection
 
 from farmdesk.clock import FarmTime
@@ -139,6 +140,8 @@ def _fits(head: Head, body: Body | None, wire: connection.Wire) -> bool:
     digest = ""
     if isinstance(body, LoggerFile):
         at_utc_s, values = logger_rows.read(wire.raw, [head.seq])
+        if not np.isfinite(at_utc_s).all():  # an instant that a broken page has lost
+            return False
         digest = logger_rows.digest(at_utc_s.astype("int64"), values)
     try:
         return rows.hash_of(head, body, digest) == head.hash

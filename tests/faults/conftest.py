@@ -43,7 +43,8 @@ class Program:
         self.process.wait()
 
     def end(self) -> None:
-        assert self.process.stdin and self.process.stdout
+        assert self.process.stdin
+        assert self.process.stdout
         self.process.stdin.close()
         self.process.wait(20)
         self.process.stdout.close()

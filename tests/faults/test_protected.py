@@ -47,14 +47,14 @@ def folder(monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
 
 def test_a_protected_folder_is_said_and_can_still_be_read(folder: Path) -> None:
     path = folder / "25.season"
-    with pytest.raises(FileTrouble, match="Nothing can be written to 25.season"):
+    with pytest.raises(FileTrouble, match=r"Nothing can be written to 25\.season"):
         SeasonFile.open(path)
     with SeasonFile.open(path, read_only=True) as copy:
         assert len(copy.entries()) == 10
         assert copy.held is None
-        with pytest.raises(FileTrouble, match="Nothing can be written to new.season"):
+        with pytest.raises(FileTrouble, match=r"Nothing can be written to new\.season"):
             copy.copy_to(folder / "new.season")
-    with pytest.raises(FileTrouble, match="Nothing can be written to new.season"):
+    with pytest.raises(FileTrouble, match=r"Nothing can be written to new\.season"):
         SeasonFile.create(folder / "new.season", THINGS)
     assert verify(path) == []
     assert [path.name for path in folder.iterdir()] == ["25.season"]
@@ -68,7 +68,7 @@ def test_a_protected_file_is_said_at_the_first_write(folder: Path) -> None:
     else:
         folder.chmod(0o755)
     with SeasonFile.open(folder / "25.season") as file:
-        with pytest.raises(FileTrouble, match="Nothing can be written to 25.season"):
+        with pytest.raises(FileTrouble, match=r"Nothing can be written to 25\.season"):
             file.append([day(11)])
         assert len(file.entries()) == 10
 

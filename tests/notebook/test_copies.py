@@ -150,7 +150,8 @@ def test_a_copy_that_differs_is_not_left_there(tmp_path: Path, monkeypatch: pyte
             file.copy_to(tmp_path / "old.season")
         monkeypatch.undo()
     assert (tmp_path / "old.season").read_bytes() == before
-    assert not list(tmp_path.glob("new*")) and not list(tmp_path.glob("*.part*"))
+    assert not list(tmp_path.glob("new*"))
+    assert not list(tmp_path.glob("*.part*"))
 
 
 def test_no_copy_onto_itself_nor_onto_a_file_in_use_nor_into_nothing(tmp_path: Path) -> None:
@@ -160,7 +161,7 @@ def test_no_copy_onto_itself_nor_onto_a_file_in_use_nor_into_nothing(tmp_path: P
         file.copy_to(tmp_path / "other.season")
         lock = Lock.take(tmp_path / "other.season")
         assert isinstance(lock, Lock)
-        with pytest.raises(FileTrouble, match="Another program is using other.season"):
+        with pytest.raises(FileTrouble, match=r"Another program is using other\.season"):
             file.copy_to(tmp_path / "other.season")
         lock.release()
         with pytest.raises(FileTrouble, match="cannot be opened"):

@@ -15,7 +15,7 @@ from tests.conftest import Hands
 def fresh(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
     monkeypatch.setattr(ids, "_last_ms", 0)
     monkeypatch.setattr(ids, "_count", 0)
-    yield
+    return
 
 
 def test_ids_are_unique_and_rise_while_the_clock_stands(at: Hands) -> None:

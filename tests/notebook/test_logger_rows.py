@@ -31,7 +31,8 @@ def test_rows_come_back_as_float64_by_time(tmp_path: Path) -> None:
         assert told == [PIECE_N, 2 * PIECE_N, 3 * PIECE_N, 3 * PIECE_N + 17]
         back_at, back = file.logger_rows([one.id])
         assert back_at.dtype == back.dtype == np.float64
-        assert back_at.flags.c_contiguous and back.flags.c_contiguous
+        assert back_at.flags.c_contiguous
+        assert back.flags.c_contiguous
         np.testing.assert_array_equal(back_at, at)
         np.testing.assert_array_equal(back, values)
         assert file.entries()[-1] == one

@@ -36,15 +36,15 @@ def test_a_file_that_is_there_is_not_written_over(tmp_path: Path) -> None:
     with season(tmp_path, 3) as file:
         pass
     before = file.path.read_bytes()
-    with pytest.raises(FileTrouble, match="There is a file called 25.season already"):
+    with pytest.raises(FileTrouble, match=r"There is a file called 25\.season already"):
         season(tmp_path)
     assert file.path.read_bytes() == before
 
 
 def test_a_file_that_is_not_there(tmp_path: Path) -> None:
-    with pytest.raises(FileTrouble, match="no file called 25.season"):
+    with pytest.raises(FileTrouble, match=r"no file called 25\.season"):
         SeasonFile.open(tmp_path / "25.season")
-    with pytest.raises(FileTrouble, match="no file called nowhere.season"):
+    with pytest.raises(FileTrouble, match=r"no file called nowhere\.season"):
         SeasonFile.open(tmp_path / "no folder" / "nowhere.season")
     with pytest.raises(FileTrouble, match="cannot be opened"):
         SeasonFile.create(tmp_path / "no folder" / "25.season", THINGS)

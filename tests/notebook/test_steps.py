@@ -120,7 +120,7 @@ def test_a_newer_file_is_refused_with_a_sentence_and_not_touched(read_only: bool
     with by_hand(file.path, rules=True) as raw:
         raw.execute("PRAGMA user_version = 99")
     before = file.path.read_bytes()
-    with pytest.raises(FileTrouble, match="25.season was written by a newer version"):
+    with pytest.raises(FileTrouble, match=r"25\.season was written by a newer version"):
         SeasonFile.open(file.path, read_only=read_only)
     assert file.path.read_bytes() == before
     assert "newer version" in str(verify(file.path)[0].text)
