@@ -73,7 +73,7 @@ class App(QObject):
         self.desk.open_season.connect(self.open)
         self._minute = QTimer(self)
         self._minute.setInterval(MINUTE_MS)
-        self._minute.timeout.connect(self._tick)
+        self._minute.timeout.connect(self.desk.advance)
         if quit_after_paint:
             self.window.painted.connect(self._painted)
 
@@ -105,7 +105,8 @@ class App(QObject):
     def _begin(self, opened: Opened) -> None:
         desk, say = self.desk, self.desk.words.say
         if opened.practice:  # a practice season goes on from its own last row, whatever this computer's clock shows
-            began, last = time.monotonic(), opened.last_written_utc_s
+            began = time.monotonic()
+            last = max(opened.last_written_utc_s, opened.opens_at_utc_s or 0)
             self._clock.enter_context(clock.set_to(lambda: last + time.monotonic() - began))
         put_handle(desk, opened)
         self.window.begin()
@@ -124,11 +125,6 @@ class App(QObject):
             self.code, self._sorry = 2, self.window.notice.sentence
             sys.stderr.write(self._sorry + "\n")
             self.open(None)
-
-    def _tick(self) -> None:
-        self.desk.present = max(clock.now(), self.desk.present)
-        if self.desk.at_present:
-            self.desk.back_to_now()
 
     # settings of this computer
 

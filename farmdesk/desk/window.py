@@ -78,7 +78,6 @@ class Window(QWidget):
         self._fold.setSingleShot(True)
         self._fold.setInterval(FOLD_MS)
         self._fold.timeout.connect(self._show_changes)
-        self._folded = Changes()
 
     def _connect(self) -> None:
         self.go_box.entered.connect(self._go_typed)
@@ -169,7 +168,7 @@ class Window(QWidget):
         if target.kind == "now":
             self.desk.back_to_now()
             return
-        name = {"lot": "lots", "lying": "lots", "bed": "yard", "vessel": "ferments"}.get(target.kind, target.value)
+        name = {"lot": "lots", "reading": "lots", "lying": "lots", "bed": "yard", "vessel": "ferments"}.get(target.kind, target.value)
         if name in LYING and name not in self._available():
             target, name = Target("lying", LYING[name]), "lots"
         if name not in self._available():
@@ -238,14 +237,14 @@ class Window(QWidget):
 
     @Slot(object)
     def _changed(self, changes: Changes) -> None:
-        self._folded = self._folded | changes
         for page in self.pages.values():
             if page.concerns(changes):
                 page.stale = True
         self._fold.start()
 
     def _show_changes(self) -> None:
-        self._folded = Changes()
+        if self.desk.advance():  # a row just written is known only from now on
+            return
         if self.page is not None and self.page.stale:
             self.page.refresh()
         self.refresh_road()

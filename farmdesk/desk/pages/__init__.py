@@ -37,6 +37,7 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
 
+from farmdesk import clock
 from farmdesk.clock import FarmTime
 from farmdesk.desk.go import Target
 from farmdesk.desk.habits import Habits
@@ -96,6 +97,15 @@ class Desk(QObject):
         if at_utc_s != self.as_of:
             self.as_of = at_utc_s
             self.moved.emit()
+
+    def advance(self) -> bool:
+        """Where the handle stands at the present, let it go on with the clock; says whether it moved."""
+        self.present = max(clock.now(), self.present)
+        if not self.at_present or self.as_of == self.present:
+            return False
+        self.as_of = self.present
+        self.moved.emit()
+        return True
 
     def back_to_now(self) -> None:
         """Let the handle go: the present."""
