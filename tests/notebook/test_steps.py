@@ -14,6 +14,7 @@ from farmdesk.notebook.season_file import SeasonFile
 from farmdesk.notebook.tables import schema_sql
 from farmdesk.notebook.verify import verify
 from tests.notebook.made import by_hand, season
+from tests.notebook.test_release import HOW
 
 NEXT = """
 CREATE TABLE weather_note (entry INTEGER NOT NULL PRIMARY KEY REFERENCES entry (seq), text TEXT NOT NULL) STRICT;
@@ -37,10 +38,7 @@ def test_the_steps_make_what_the_tables_say() -> None:
         ours.execute(sql)
     from_tables = steps.schema_of(ours)
     ours.close()
-    assert steps.schema() == from_tables, (
-        "tables.py and the numbered steps differ: before the first release write schema_sql() into 0001, "
-        "later add a step"
-    )
+    assert steps.schema() == from_tables, HOW
 
 
 def test_every_table_is_strict_and_every_constraint_named() -> None:
