@@ -9,7 +9,7 @@ from datetime import date
 from farmdesk.clock import FarmTime
 from farmdesk.paths import demo_data
 from farmdesk.units import read_number
-from farmdesk.work import drying, fermenting, grading, keeping, picking, selling, storing
+from farmdesk.work import crop, drying, fermenting, grading, keeping, pay, picking, selling, storing
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.reading_in import read_logger_file
@@ -80,6 +80,20 @@ class Desk:
     def entry(self, name: str) -> str:
         """The entry that a named row made; empty for no name."""
         return self.named[name][1][0] if name else ""
+
+
+def _crop_count(desk: Desk, row: Row) -> Done:
+    return crop.count_trees(
+        desk.farm, row["block"], trees_n=int(row["trees"]), mean_kg=row["kg_a_tree"], sd_kg=row["spread_kg"],
+        loss_pct=row["loss_pct"], flowered=row["flowered"], at_utc_s=row.at, hand=row.hand,
+    )  # fmt: skip
+
+
+def _day_work(desk: Desk, row: Row) -> Done:
+    part = row.number("part_of_day") or 1.0
+    return pay.day_work(
+        desk.farm, row["picker"], row.day, row["money"], row.at, share_frac=part, task=row["task"], hand=row.hand
+    )
 
 
 def _weigh_in(desk: Desk, row: Row) -> Done:
@@ -231,6 +245,13 @@ def _sale(desk: Desk, row: Row) -> Done:
 
 # The tables by name, and the verb that types each in; of rows written at one instant the earlier table's comes first.
 WRITERS: dict[str, Callable[[Desk, Row], Done]] = {
+    "crop_counts": _crop_count,
+    "ripe_looks": lambda desk, r: crop.look_at_ripeness(
+        desk.farm, r["block"], int(r["ripe"]), int(r["looked"]), r.at, r.hand
+    ),
+    "rounds": lambda desk, r: crop.plan_round(
+        desk.farm, r["block"], r.day, r["weighed"], r.at, pinned=r["pinned"] == "yes", hand=r.hand
+    ),
     "lots": lambda desk, r: picking.begin_lot(desk.farm, r["method"], r.at, code=r["lot"], hand=r.hand),
     "weighins": _weigh_in,
     "platform": lambda desk, r: picking.platform_total(desk.farm, r["lot"], r["total"], r.at, r.hand),
@@ -271,6 +292,8 @@ WRITERS: dict[str, Callable[[Desk, Row], Done]] = {
     "instrument_corrections": _instrument_correction,
     "corrections": _correction,
     "strikes": lambda desk, r: desk.farm.strike(desk.named[r["of"]][1], r["reason"]),
+    "advances": lambda desk, r: pay.give_advance(desk.farm, r["picker"], r["money"], r.at, text=r["text"], hand=r.hand),
+    "day_work": _day_work,
     "remarks": _remark,
     "plans": _plan,
     "not_measured": lambda desk, r: keeping.not_measured(

@@ -28,6 +28,7 @@ from farmdesk.picture.entries import (
 )
 from farmdesk.picture.measures import fills, meter_readings, meter_wb_frac
 from farmdesk.picture.picture import Picture
+from farmdesk.work.crop import crop
 from farmdesk.work.farm import OpenFarm
 
 
@@ -57,7 +58,7 @@ def test_power_failed_after_nineteen_of_twenty_six_slips(practice: OpenFarm) -> 
         lot = seen(practice, "2025-01-15T12:00").at(known_at=practice.time.read(moment)).lots["25-16W"]
         return sum(practice.time.calendar_day(e.happened_utc_s) == date(2025, 1, 14) for e in lot.of(WeighIn))
 
-    assert slips("2025-01-14T18:41:00") == slips("2025-01-15T05:40") == 19
+    assert slips("2025-01-14T18:41:00") == slips("2025-01-15T05:20") == 19
     assert slips("2025-01-15T07:00") == 26
     dry = seen(practice, "2025-01-14T20:00").lots["25-13W"]
     assert practice.time.calendar_day(dry.of(Reading)[-1].happened_utc_s) == date(2025, 1, 14)
@@ -223,6 +224,19 @@ def test_a_logger_silent_for_54_hours(practice: OpenFarm) -> None:
     ph = [(e.happened_utc_s, e.body.value) for e in lot.of(Reading) if e.body.quantity == "ph"]
     before, after = max(pairwise(ph), key=lambda pair: pair[1][0] - pair[0][0])
     assert (after[0] - before[0], before[1], after[1]) == (54 * HOUR_S, 4.65, 3.55)
+
+
+def test_the_crop_estimate_of_october(practice: OpenFarm) -> None:
+    found = crop(seen(practice, "2024-10-15T20:00"))
+    assert [round(kg / 1000) for kg in (found.kg, found.low_kg, found.high_kg)] == [27, 22, 32]
+
+
+def test_at_a_quarter_to_six_the_night_is_known(practice: OpenFarm) -> None:
+    """The night's slate is typed before breakfast: the first screen of 21 January stands on it."""
+    lot = seen(practice, "2025-01-21T05:45").lots["25-18W"]
+    read = [e for e in lot.of(Reading) if e.body.quantity == "ph"]
+    assert f"{practice.time.local(read[-1].happened_utc_s):%d %H:%M}" == "21 05:00"
+    assert fills(lot, practice.things)[-1].until_utc_s is None
 
 
 def test_the_plan_of_12_january(practice: OpenFarm) -> None:
