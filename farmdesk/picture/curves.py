@@ -14,7 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from farmdesk.clock import HOUR_S
+from farmdesk.clock import DAY_S, HOUR_S
 from farmdesk.picture.entries import Correction, Entry, Reading
 from farmdesk.picture.fold import LotPicture
 from farmdesk.picture.measures import correction_at, meter_readings, method_of
@@ -157,22 +157,24 @@ def _curve(
     )
 
 
+def _newest(points: list[MeterPoint], trays: list[TrayCurve]) -> float:
+    return max([float(p.at_utc_s) for p in points[-1:]] + [float(t.at_utc_s[-1]) for t in trays], default=0.0)
+
+
 def moisture_known(
     lot: LotPicture, things: Things, corrections: list[Correction], place: str = ""
 ) -> KnownMoisture | None:
-    """The newest moisture of the portion at a place, or of the lot where the place has no reading of its own.
+    """The newest moisture of the portion at a place, or of the lot where the place has none of its own.
 
-    A credible meter reading counts before the tray of the same day; above 30 % the tray does. None where
-    nothing was read.
+    A portion's own reading counts as long as the lot has none that is a day younger. A credible meter reading
+    counts before the tray of the same day; above 30 % the tray does. None where nothing was read.
     """
     points = meter_points(lot, corrections)
-    own = [p for p in points if p.place == place] if place else []
     trays = tray_curves(lot, things, corrections)
-    own_trays = [t for t in trays if t.place == place] if place else []
-    if not own and not own_trays:
-        own = [p for p in points if not p.place] or points
-        own_trays = [t for t in trays if not t.place] or trays
-    meter = own[-1] if own else None
+    of_lot = [p for p in points if not p.place] or points, [t for t in trays if not t.place] or trays
+    own = [p for p in points if place and p.place == place], [t for t in trays if place and t.place == place]
+    own_points, own_trays = own if _newest(*own) >= _newest(*of_lot) - DAY_S else of_lot
+    meter = own_points[-1] if own_points else None
     tray = max(own_trays, key=lambda t: t.at_utc_s[-1]) if own_trays else None
     if meter and (
         tray is None or (meter.wb_frac <= TRUSTED_WB_FRAC and meter.at_utc_s >= tray.at_utc_s[-1] - BESIDE_S)
