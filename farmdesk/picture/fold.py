@@ -112,11 +112,11 @@ def in_order(entries: Iterable[Entry]) -> list[Entry]:
             break
     else:
         return ordered
-    return [
-        entry
-        for _, run in groupby(ordered, key=_moment)
-        for entry in sorted(run, key=lambda e: (repr(e.body), e.instrument, e.id))
-    ]
+    found: list[Entry] = []
+    for _, same in groupby(ordered, key=_moment):
+        run = list(same)
+        found += sorted(run, key=lambda e: (repr(e.body), e.instrument, e.id)) if len(run) > 1 else run
+    return found
 
 
 def fold_lot(code: str, entries: Sequence[Entry], struck: Sequence[Entry] = (), as_of: int = NEVER) -> LotPicture:

@@ -88,11 +88,11 @@ class _Series:
     y: Floats
 
 
-def _hand(lot: LotPicture, place: str, quantity: str, until: int) -> _Series:
+def _hand(lot: LotPicture, fill: Fill, quantity: str, until: int) -> _Series:
     rows = [
         (e.happened_utc_s, e.body.value)
         for e in lot.of(Reading)
-        if e.body.quantity == quantity and e.body.place == place and e.happened_utc_s <= until
+        if e.body.quantity == quantity and e.body.place == fill.place and fill.from_utc_s <= e.happened_utc_s <= until
     ]
     table = np.array(rows, dtype=np.float64).reshape(-1, 2)
     return _Series(table[:, 0], table[:, 1])
@@ -124,8 +124,8 @@ def _ferment(farm: OpenFarm, picture: Picture, lot: LotPicture, fill: Fill, n: i
     now = now_of(picture)
     end = fill.until_utc_s or now
     ahead = ferment_ready(picture, lot, fill.place) if fill.until_utc_s is None else None
-    ph = _hand(lot, fill.place, "ph", end)
-    mass = _hand(lot, fill.place, "mass_c", end)
+    ph = _hand(lot, fill, "ph", end)
+    mass = _hand(lot, fill, "mass_c", end)
     logged = _logged(farm, lot, fill.place, fill.from_utc_s - HOUR_S, end)
     if not ph.x.size and not mass.x.size and not logged.x.size and fill.until_utc_s is not None:
         return None

@@ -1,16 +1,18 @@
 """The week's pay: kilograms times rate, top-up to the day's least, day work, advances, notes and coins.
 
-Money is whole cents of the farm's own money. A row is rounded once, half up, and the payroll is the sum of
-the rounded rows, so the envelopes add up to it. A closed sheet is never changed: what a later correction of
+Money is whole cents of the farm's own money. A row is rounded once, half up to the smallest coin, and the payroll
+is the sum of the rounded rows, so the envelopes add up to it; what rounding added or took is settled next week. A closed sheet is never changed: what a later correction of
 a weigh-in makes of it is an adjustment of the next one.
 """
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import ROUND_HALF_UP, Decimal
+from functools import lru_cache
 
 from farmdesk.errors import NotPossible
 from farmdesk.picture.entries import Advance, DayWork, Line, PaySheet, Ripeness, WeighIn
@@ -39,7 +41,9 @@ class PayDay:
 
 @dataclass(frozen=True, slots=True)
 class PayRow:
-    """One picker's week, in cents. `carried_cents` is what an advance left owing for the next week."""
+    """One picker's week, in cents. `rounded_cents` is what rounding to the smallest coin added, `carried_cents`
+    what an advance left owing for the next week.
+    """
 
     picker: str
     days: tuple[PayDay, ...]
@@ -49,6 +53,7 @@ class PayRow:
     day_work_cents: int
     advance_cents: int
     adjustment_cents: int
+    rounded_cents: int
     net_cents: int
     carried_cents: int
 
@@ -133,20 +138,21 @@ def _pay_week(picture: Picture, first_day: date, *, adjust: bool) -> PayWeek:
             advances[advance.body.picker] = advances.get(advance.body.picker, 0) + advance.body.amount_cents
     owing = _owing(picture, first_day) if adjust else {}
     least = _cents(number(picture.things, "day_least_local") or 0.0)
+    notes = sorted((_cents(n) for n in numbers(picture.things, "notes_local")), reverse=True)
+    coin = notes[-1] if notes else 1
     rows = []
     for picker in sorted({*picked, *worked, *advances, *owing}):
         days = tuple(_pay_day(day, lines, least) for day, lines in sorted(picked.get(picker, {}).items()))
         piece, top_up = sum(d.piece_cents for d in days), sum(d.top_up_cents for d in days)
         advance_cents, adjustment = advances.get(picker, 0), owing.get(picker, 0)
         due = piece + top_up + worked.get(picker, 0) + adjustment - advance_cents
-        net, carried = max(due, 0), max(-due, 0)
+        net, carried = _to_coin(max(due, 0), coin), max(-due, 0)
         rows.append(
             PayRow(
                 picker, days, sum(d.grams for d in days), piece, top_up, worked.get(picker, 0), advance_cents,
-                adjustment, net, carried,
+                adjustment, net - max(due, 0), net, carried,
             )
         )  # fmt: skip
-    notes = sorted((_cents(n) for n in numbers(picture.things, "notes_local")), reverse=True)
     envelopes = {row.picker: note_count(row.net_cents, notes) for row in rows if row.net_cents}
     bank: dict[int, int] = {}
     for envelope in envelopes.values():
@@ -157,6 +163,11 @@ def _pay_week(picture: Picture, first_day: date, *, adjust: bool) -> PayWeek:
     return PayWeek(
         first_day, last_day, tuple(rows), total, envelopes, dict(sorted(bank.items(), reverse=True)), unassigned, closed
     )
+
+
+def _to_coin(amount_cents: int, coin_cents: int) -> int:
+    """An amount rounded to the smallest coin [cents], half up: what an envelope can hold."""
+    return (2 * amount_cents + coin_cents) // (2 * coin_cents) * coin_cents
 
 
 def _pay_day(day: date, lines: list[tuple[int, Decimal, str]], least_cents: int) -> PayDay:
@@ -188,36 +199,59 @@ def _owing(picture: Picture, first_day: date) -> dict[str, int]:
 def note_count(amount_cents: int, notes_cents: Sequence[int]) -> dict[int, int]:
     """The fewest notes and coins that make an amount [cents], largest first.
 
-    Raises NotPossible where the smallest coin cannot make it.
+    Taking the largest that fits is fewest where the set allows it, which is looked up once for a set of notes;
+    otherwise every smaller sum is counted. Raises NotPossible where the coins cannot make the amount.
     """
-    fewest: list[int] = [0]
-    last: list[int] = [0]
-    step = min(notes_cents, default=1)
-    if not notes_cents or amount_cents % step:
+    notes = tuple(sorted(notes_cents, reverse=True))
+    found: dict[int, int] = {}
+    left = amount_cents
+    if notes and _greedy_is_fewest(notes):
+        for note in notes:
+            n, left = divmod(left, note)
+            if n:
+                found[note] = n
+    elif notes:
+        last = _fewest(notes, amount_cents)
+        while left and last[left]:
+            found[last[left]] = found.get(last[left], 0) + 1
+            left -= last[left]
+    if left:
+        amount, coin = Num(amount_cents / 100, "", 2), Num(min(notes, default=0) / 100, "", 2)
         raise NotPossible(
-            N_(
-                "pay",
-                "{amount} cannot be paid out: the smallest coin is {coin}.",
-                amount=Num(amount_cents / 100, "", 2),
-                coin=Num(step / 100, "", 2),
-            )
+            N_("pay", "{amount} cannot be paid out: the smallest coin is {coin}.", amount=amount, coin=coin)
         )
-    # the largest note takes what is far above it; the rest is the exact fewest by tables of smaller sums
-    units = [note // step for note in notes_cents if note % step == 0]
-    big = max(units)
-    total = amount_cents // step
-    head = max(0, (total - 4 * big) // big)
-    rest = total - head * big
-    for amount in range(1, rest + 1):
-        best, note = min((fewest[amount - u] + 1, -u) for u in units if u <= amount)
-        fewest.append(best)
-        last.append(-note)
-    found: dict[int, int] = {big * step: head} if head else {}
-    while rest:
-        note = last[rest]
-        found[note * step] = found.get(note * step, 0) + 1
-        rest -= note
     return dict(sorted(found.items(), reverse=True))
+
+
+def _fewest(notes: tuple[int, ...], amount_cents: int) -> list[int]:
+    """For every sum up to an amount [cents] one note of its fewest; 0 where the notes cannot make it."""
+    far = amount_cents + 1
+    count, last = [0] + [far] * amount_cents, [0] * (amount_cents + 1)
+    for amount in range(min(notes), amount_cents + 1):
+        for note in notes:
+            if note <= amount and count[amount - note] + 1 < count[amount]:
+                count[amount], last[amount] = count[amount - note] + 1, note
+    return last
+
+
+@lru_cache(maxsize=8)
+def _greedy_is_fewest(notes: tuple[int, ...]) -> bool:
+    """Whether taking the largest note that fits always gives the fewest: it does if it does for all sums under
+    the two largest together (Kozen & Zaks 1994, Theoretical Computer Science 123:377-388).
+    """
+    step = math.gcd(*notes)
+    units = tuple(note // step for note in notes)
+    if min(units) != 1:
+        return False
+    bound = sum(units[:2])
+    count, greedy = [0] * bound, [0] * bound
+    for amount in range(1, bound):
+        fits = [unit for unit in units if unit <= amount]
+        count[amount] = 1 + min(count[amount - unit] for unit in fits)
+        greedy[amount] = 1 + greedy[amount - fits[0]]
+        if greedy[amount] != count[amount]:
+            return False
+    return True
 
 
 def give_advance(

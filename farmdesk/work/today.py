@@ -8,7 +8,7 @@ from statistics import quantiles
 from farmdesk.clock import DAY_S, HOUR_S
 from farmdesk.picture.entries import Hold, Outlook, Parcel, ParcelNews, Plan, Reading
 from farmdesk.picture.fold import LotPicture
-from farmdesk.picture.measures import fills, method_of
+from farmdesk.picture.measures import Fill, fills, method_of
 from farmdesk.picture.picture import Picture
 from farmdesk.picture.things import OPEN, ROOF
 from farmdesk.science.isotherms import PARCHMENT
@@ -76,8 +76,8 @@ def vessel_stories(picture: Picture) -> tuple[VesselStory, ...]:
             if fill.until_utc_s is not None:
                 continue
             ahead = ferment_ready(picture, lot, fill.place)
-            ph = _last(lot, fill.place, "ph")
-            mass = _last(lot, fill.place, "mass_c")
+            ph = _last(lot, fill, "ph")
+            mass = _last(lot, fill, "mass_c")
             latest = fill.from_utc_s + int(method.hours_high_h * HOUR_S) if method and method.hours_high_h else None
             due = ""
             if ahead and ahead.earliest_utc_s is not None:
@@ -106,11 +106,11 @@ def vessel_stories(picture: Picture) -> tuple[VesselStory, ...]:
     )
 
 
-def _last(lot: LotPicture, place: str, quantity: str) -> list[tuple[int, float]]:
+def _last(lot: LotPicture, fill: Fill, quantity: str) -> list[tuple[int, float]]:
     return [
         (e.happened_utc_s, e.body.value)
         for e in lot.of(Reading)
-        if e.body.place == place and e.body.quantity == quantity
+        if e.body.place == fill.place and e.body.quantity == quantity and e.happened_utc_s >= fill.from_utc_s
     ]
 
 
