@@ -6,10 +6,12 @@ from collections.abc import Sequence
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QFont, QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from farmdesk.desk.theme import look
+from farmdesk.desk.widgets.ink import NO_BREAK
+from farmdesk.text import THIN
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -21,11 +23,12 @@ class RowsModel(QAbstractTableModel):
         super().__init__(parent)
         self.heads: Sequence[str] = ()
         self.rows: Sequence[Sequence[str]] = ()
+        self.struck: Sequence[bool] = ()
 
-    def fill(self, heads: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
-        """Show these heads and rows."""
+    def fill(self, heads: Sequence[str], rows: Sequence[Sequence[str]], struck: Sequence[bool] = ()) -> None:
+        """Show these heads and rows; `struck` says which rows are struck through."""
         self.beginResetModel()
-        self.heads, self.rows = heads, rows
+        self.heads, self.rows, self.struck = heads, rows, struck
         self.endResetModel()
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:
@@ -37,7 +40,14 @@ class RowsModel(QAbstractTableModel):
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
             row = self.rows[index.row()]
-            return row[index.column()] if index.column() < len(row) else ""
+            return row[index.column()].replace(THIN, NO_BREAK) if index.column() < len(row) else ""
+        if self.struck and self.struck[index.row()]:
+            if role == Qt.ItemDataRole.FontRole:
+                font = QFont(look().font(15))
+                font.setStrikeOut(True)
+                return font
+            if role == Qt.ItemDataRole.ForegroundRole:
+                return look()["ink2"]
         return None
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
@@ -68,10 +78,10 @@ class Rows(QTableView):
         self.horizontalHeader().setHighlightSections(False)
         self.horizontalHeader().setStretchLastSection(True)
 
-    def fill(self, heads: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
+    def fill(self, heads: Sequence[str], rows: Sequence[Sequence[str]], struck: Sequence[bool] = ()) -> None:
         """Show these, columns as wide as their first rows need."""
         self.verticalHeader().setDefaultSectionSize(look().px(32))
-        self.table.fill(heads, rows)
+        self.table.fill(heads, rows, struck)
         metrics, bold = look().metrics(15), look().metrics(14)
         for column, head in enumerate(heads):
             widest = max(

@@ -19,7 +19,8 @@ from farmdesk.work.stories import VesselStory
 SMALL_R_PX, LARGE_R_PX = 82, 140  # on Today, on Ferments
 TURN_PX = 14  # from one day's turn to the next
 SLEEP_FROM_H, SLEEP_UNTIL_H = 20.0, 4.0  # the farm's setting leads; common practice, no source
-LIGHTEST_ARC_STEP = 4
+ARC_STEP = 4  # of the six steps of water: a tank is wet
+SLICE_H = 6.0
 
 
 def angle(hour: float) -> float:
@@ -104,7 +105,7 @@ def _paint_arc(ink: Ink, vessel: VesselStory, now_utc_s: int, hour, at, ring, ba
     for when in reversed(times):
         path.lineTo(at(hour(when), ring(when) - band / 2))
     path.closeSubpath()
-    ink.shape(path, look().palette.water[LIGHTEST_ARC_STEP], 1.1, "ink")
+    ink.shape(path, look().palette.water[ARC_STEP], 1.1, "ink")
 
 
 def _paint_wedge(ink: Ink, vessel: VesselStory, hour, at, radius: float) -> None:
@@ -114,8 +115,10 @@ def _paint_wedge(ink: Ink, vessel: VesselStory, hour, at, radius: float) -> None
     latest = ahead.latest_utc_s if ahead.latest_utc_s is not None else ahead.earliest_utc_s + DAY_S / 8
     first, span = hour(ahead.earliest_utc_s), min(latest - ahead.earliest_utc_s, DAY_S * 0.98) / 3600
     token = vessel.due or "ink"
-    inner, outer = radius * 0.3, radius * 0.86
-    hours = [first + span * i / 24 for i in range(25)]
+    # a short range is a slice of the day; a long one a rim, or it would bury the turns it lies over
+    inner, outer = radius * (0.3 if span <= SLICE_H else 0.8), radius * 0.88
+    steps = max(24, round(span * 6))
+    hours = [first + span * i / steps for i in range(steps + 1)]
     path = QPainterPath(at(hours[0], inner))
     for h in hours:
         path.lineTo(at(h, outer))

@@ -154,11 +154,12 @@ def _paint_names(
 ) -> None:
     px, say = look().px, words.say
     inside = top + high / 2 + px(5)
-    if strip.beds:
-        start, end = x(strip.beds[0].day), x(strip.beds[-1].day + timedelta(days=1))
-        name, first = say(N_("strip", "beds")), look().water(strip.beds[0].moisture_wb_frac)
+    known = [day for day in strip.beds if day.moisture_wb_frac is not None]
+    if known:
+        start, end = x(known[0].day), x(strip.beds[-1].day + timedelta(days=1))
+        name, ground = say(N_("strip", "beds")), look().water(known[0].moisture_wb_frac)
         if end - start > ink.width(name, 14, SEMIBOLD) + px(12):
-            ink.text(start + px(5), inside, name, 14, SEMIBOLD, look().text_on(first))
+            ink.text(start + px(5), inside, name, 14, SEMIBOLD, look().text_on(ground))
     taken = -1e9
     if strip.picks:
         left = max(x(strip.picks[0][0]) - px(10), 0)

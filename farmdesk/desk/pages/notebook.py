@@ -1,0 +1,203 @@
+"""Notebook: everything that was written, by time; searched by typing, struck out with a reason, brought back."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QModelIndex, Qt, Slot
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QLineEdit, QWidget
+
+from farmdesk.desk.go import Target
+from farmdesk.desk.pages import Action, Desk, Page
+from farmdesk.desk.problems import sentence
+from farmdesk.desk.tables.rows import Rows
+from farmdesk.desk.theme import look
+from farmdesk.desk.widgets.ask_line import HIGH_PX as ASK_PX
+from farmdesk.desk.widgets.ask_line import AskLine
+from farmdesk.desk.widgets.keys import KeyRow
+from farmdesk.desk.widgets.title import HEIGHT_PX, Title
+from farmdesk.errors import FarmError
+from farmdesk.text import Moment
+
+if TYPE_CHECKING:
+    from farmdesk.work.farm import OpenFarm
+    from farmdesk.work.notebook import NotebookRow
+
+MARGIN_PX, FIELD_PX = 20, 34
+
+
+class SearchBox(QLineEdit):
+    """What the rows are searched for; Down and Enter give the keys to the rows."""
+
+    def __init__(self, page: NotebookPage) -> None:
+        super().__init__(page)
+        self.page = page
+        self.setAccessibleName(self.tr("Search the notebook"))
+        self.setPlaceholderText(self.tr("s: lot, person, place, word"))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Down, Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.page.keys_to_rows()
+        elif event.key() == Qt.Key.Key_Escape:
+            self.clear()
+            self.page.keys_to_rows()
+        else:
+            super().keyPressEvent(event)
+
+
+class NotebookPage(Page):
+    place = "notebook"
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, parent)
+        self.setWindowTitle(self.tr("Notebook"))
+        self.all: list[NotebookRow] = []
+        self.shown_rows: list[NotebookRow] = []
+        self._heard: list[str] = []
+        self.title = Title(desk, self)
+        self.search = SearchBox(self)
+        self.rows = Rows(self.tr("Rows of the notebook"), self)
+        self.ask = AskLine(self)
+        self.keys = KeyRow(self)
+        self.setFocusProxy(self.rows)
+        self.search.textChanged.connect(self._filter)
+        self.rows.activated.connect(self._open)
+        self.rows.selectionModel().currentRowChanged.connect(self._moved)
+        self.ask.answered.connect(self._strike)
+        self.ask.left.connect(self.keys_to_rows)
+
+    def query(self, farm: OpenFarm, at_utc_s: int) -> list[NotebookRow]:
+        from farmdesk.work.notebook import notebook_rows
+
+        return notebook_rows(farm, None if self.desk.at_present else at_utc_s)
+
+    def show_story(self, story: Any) -> None:
+        self.all = story
+        say, local = self.desk.words.say, self.desk.time.local
+        self._heard = [
+            " ".join((row.lot, row.place, row.who, row.instrument, say(row.text), row.note)).casefold() for row in story
+        ]
+        n = self.desk.words.number(len(story))
+        if story:
+            last = say(Moment(local(story[0].written_utc_s), weekday=True))
+            told = self.tr("{n} rows; the last was written {at}.").format(n=n, at=last)
+        else:
+            told = self.tr("Nothing is written yet.")
+        self.title.say(self.tr("Notebook"), told)
+        self.setAccessibleName(told)
+        self._filter()
+
+    def actions(self) -> Sequence[Action]:
+        row = self._current()
+        found = [Action("s", self.tr("search"), self._to_search)]
+        if row is not None and row.ids:
+            words = self.tr("strike out") if row.struck is None else self.tr("bring back")
+            found.append(Action("x", words, self._ask_strike))
+        return found
+
+    def open_at(self, target: Target) -> None:
+        if target.kind == "rows":
+            self.search.setText(target.value)
+
+    def keys_to_rows(self) -> None:
+        """Give the keys to the rows."""
+        self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
+        if self._current() is None and self.shown_rows:
+            self.rows.selectRow(0)
+
+    def _current(self) -> NotebookRow | None:
+        at = self.rows.currentIndex().row()
+        return self.shown_rows[at] if 0 <= at < len(self.shown_rows) else None
+
+    def _to_search(self) -> None:
+        self.search.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.search.selectAll()
+
+    @Slot()
+    def _filter(self) -> None:
+        held = self._current()
+        wanted = self.search.text().casefold().split()
+        self.shown_rows = [
+            row for row, heard in zip(self.all, self._heard, strict=True) if all(word in heard for word in wanted)
+        ]
+        heads = [
+            self.tr("written"), self.tr("happened"), self.tr("by"), self.tr("lot"), self.tr("where"), self.tr("what"),
+            self.tr("with"), self.tr("note"),
+        ]  # fmt: skip
+        self.rows.fill(heads, list(map(self._cells, self.shown_rows)), [r.struck is not None for r in self.shown_rows])
+        if held is not None:
+            at = next((i for i, row in enumerate(self.shown_rows) if row.id == held.id), 0)
+            self.rows.selectRow(at)
+        self.keys.show_actions(self.actions())
+
+    def _cells(self, row: NotebookRow) -> list[str]:
+        say, local = self.desk.words.say, self.desk.time.local
+        written, happened = local(row.written_utc_s), local(row.happened_utc_s)
+        same = abs(row.written_utc_s - row.happened_utc_s) < 60
+        text = say(row.text)
+        if row.mark in ("estimated", "computed"):
+            text = f"≈ {text}"
+        struck = f"{self.tr('struck out')}: {row.struck}" if row.struck else row.note
+        return [
+            say(Moment(written, weekday=True)), "" if same else say(Moment(happened)), row.who, row.lot, row.place, text,
+            row.instrument, struck,
+        ]  # fmt: skip
+
+    @Slot(QModelIndex, QModelIndex)
+    def _moved(self, now: QModelIndex, before: QModelIndex) -> None:
+        self.keys.show_actions(self.actions())
+
+    @Slot(QModelIndex)
+    def _open(self, index: QModelIndex) -> None:
+        row = self._current()
+        if row is not None and row.lot:
+            self.desk.go(Target("lot", row.lot))
+
+    def _ask_strike(self) -> None:
+        row, why = self._current(), self.desk.why_not_write()
+        if row is None:
+            return
+        if why:
+            self.desk.tell(why)
+        elif row.struck is not None:
+            from farmdesk.work.notebook import bring_back
+
+            ids = row.ids
+            self.desk.lanes.do(lambda farm: bring_back(farm, ids))
+        else:
+            what = self.desk.words.say(row.text)
+            self.ask.ask(self.tr("Why is “{row}” struck out? The row stays to be read.").format(row=what))
+
+    @Slot(str)
+    def _strike(self, reason: str) -> None:
+        from farmdesk.work.notebook import strike_rows
+
+        row = self._current()
+        if row is not None:
+            ids = row.ids
+            self.desk.lanes.do(lambda farm: strike_rows(farm, ids, reason), self._struck, self._not_struck)
+
+    @Slot(object)
+    def _struck(self, done: object) -> None:
+        self.ask.hide()
+        self.keys_to_rows()
+
+    @Slot(object)
+    def _not_struck(self, error: Exception) -> None:
+        if isinstance(error, FarmError):
+            self.ask.refuse(sentence(error, self.desk.words))
+        else:
+            self.desk.lanes.stray(error)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        px = look().px
+        left, wide, top = px(MARGIN_PX), self.width() - 2 * px(MARGIN_PX), px(8)
+        self.title.setGeometry(left, top, wide, px(HEIGHT_PX))
+        top += px(HEIGHT_PX) + px(10)
+        self.search.setGeometry(left, top, px(352), px(FIELD_PX))
+        self.keys.move(left + px(372), top + px(1))
+        top += px(FIELD_PX) + px(8)
+        self.rows.setGeometry(left, top, wide, self.height() - top - px(4))
+        self.ask.setGeometry(left, self.height() - px(ASK_PX) - px(8), wide, px(ASK_PX))
