@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from farmdesk.picture.entries import GREEN, MILL, STORE, Parcel, ParcelNews, Plan, WeighIn
+from farmdesk.picture.fold import NEVER
 from farmdesk.picture.measures import sent_g
 from farmdesk.picture.picture import Picture
 from farmdesk.text import N_, Text, kg
@@ -50,7 +51,7 @@ def road_story(farm: OpenFarm, at_utc_s: int | None = None) -> RoadStory:
         today,
         work_day_n(picture),
         now,
-        picture.known_at if at_utc_s is not None else picture.book.last_written_utc_s,
+        picture.known_at if picture.known_at < NEVER else picture.book.last_written_utc_s,
         begun,
         under,
         weather_rows(picture, first, last),
