@@ -18,7 +18,7 @@ from PySide6.QtWidgets import QGraphicsView, QWidget
 from farmdesk.clock import FarmTime
 from farmdesk.desk.charts import marks
 from farmdesk.desk.charts.scale import Scale
-from farmdesk.desk.charts.ticks import Tick, number_ticks, time_ticks
+from farmdesk.work.ticks import Tick, number_ticks, time_ticks
 from farmdesk.desk.charts.view import On, View
 from farmdesk.desk.theme import look
 from farmdesk.text import ENGLISH, Words

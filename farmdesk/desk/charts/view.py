@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from PySide6.QtGui import QPainter
 
 from farmdesk.desk.charts.scale import Scale, Taken
-from farmdesk.desk.charts.ticks import Tick
+from farmdesk.work.ticks import Tick
 from farmdesk.desk.theme import look
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.text import Words

@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from farmdesk.clock import DAY_S, HOUR_S, FarmTime
-from farmdesk.desk.charts.ticks import number_ticks, time_ticks
+from farmdesk.work.ticks import number_ticks, time_ticks
 from farmdesk.text import ENGLISH, Words
 
 FARM = FarmTime("America/Guatemala")
