@@ -45,15 +45,18 @@ HEADS = {
 
 
 def matching(cards: Iterable[LotCard], typed: str, words: Words) -> list[LotCard]:
-    """The cards in whose words every typed word stands, in English or the screen's language."""
+    """The cards in whose words every typed word stands, in English or the screen's language.
+
+    A letter alone must be a word by itself: a block.
+    """
     wanted = typed.casefold().split()
     if not wanted:
         return list(cards)
     found = []
     for card in cards:
         said = f"{card.words} {words.say(card.method)} {words.say(card.where)} {words.say(STATES[card.state])}"
-        said = said.casefold()
-        if all(word in said for word in wanted):
+        said = f" {said.casefold()} "
+        if all((word if len(word) > 1 else f" {word} ") in said for word in wanted):
             found.append(card)
     return found
 
@@ -161,7 +164,7 @@ class CardsModel(QAbstractListModel):
         return None
 
     def flags(self, index: Index) -> Qt.ItemFlag:
-        if index.isValid() and self.rows[index.row()].kind == "head":
+        if not index.isValid() or self.rows[index.row()].kind == "head":
             return Qt.ItemFlag.NoItemFlags
         return Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
 
