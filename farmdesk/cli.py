@@ -179,7 +179,7 @@ def _practice(words: argparse.Namespace) -> int:
 
 def _sheet(words: argparse.Namespace) -> int:
     from farmdesk.desk.words import words as language
-    from farmdesk.papers.lot_sheet import lot_sheet
+    from farmdesk.papers.lot_sheet import write_lot_sheet
     from farmdesk.work.farm import OpenFarm
     from farmdesk.work.sheet import sheet_story
 
@@ -187,10 +187,9 @@ def _sheet(words: argparse.Namespace) -> int:
     try:
         at_utc_s = farm.time.read(words.at) if words.at else None
         story = sheet_story(farm, words.code, at_utc_s)
-        made = lot_sheet(story, language(words.lang), farm.time, size=words.paper, mono=words.mono)
+        write_lot_sheet(story, language(words.lang), words.to, time=farm.time, paper=words.paper, mono=words.mono)
     finally:
         farm.close()
-    words.to.write_bytes(made)
     return 0
 
 
@@ -284,12 +283,14 @@ def _copy(words: argparse.Namespace) -> int:
 
 def _pictures(words: argparse.Namespace) -> int:
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-    from farmdesk.desk.pictures import draw_pages
+    from farmdesk.desk.pictures import draw_pages, draw_papers
     from farmdesk.work.farm import OpenFarm
     from farmdesk.work.seasons import practice_file
 
     words.to.mkdir(parents=True, exist_ok=True)
     farm = OpenFarm.open(practice_file(), read_only=True)
     for path in draw_pages(farm, words.to, language=words.lang, dark=words.dark):
+        print(path)
+    for path in draw_papers(words.to):
         print(path)
     return 0

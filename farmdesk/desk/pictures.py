@@ -1,4 +1,4 @@
-"""A picture of every page, for a computer without a display."""
+"""A picture of every page, and the practice papers, for a computer without a display."""
 
 from __future__ import annotations
 
@@ -13,10 +13,12 @@ from farmdesk.desk import theme
 from farmdesk.desk.go import Target
 from farmdesk.desk.lanes import Inline
 from farmdesk.desk.pages import PAGES, Desk
+from farmdesk.desk.pages.papers import KINDS, Wish, basis_of, make
 from farmdesk.desk.season import facts, put_handle
 from farmdesk.desk.window import Window
 from farmdesk.desk.words import speak
 from farmdesk.work.farm import OpenFarm
+from farmdesk.work.seasons import opens_at, practice_file
 
 SIZE_PX = (1366, 768)
 LOT = "25-13W"  # the lot that the lots' page opens on
@@ -43,3 +45,18 @@ def draw_pages(farm: OpenFarm, folder: Path, *, language: str = "en", dark: bool
             window.grab().save(str(path))
             yield path
         window.close()
+
+
+def draw_papers(folder: Path) -> Iterator[Path]:
+    """The practice papers in the language each is usually given in: the crew's sheets, and one lot's sheet."""
+    farm = OpenFarm.open(practice_file(), read_only=True)
+    try:
+        at_utc_s = opens_at(farm.things, farm.time)
+        for kind in KINDS:
+            wish = Wish(kind, LOT if kind == "lot sheet" else "")
+            at = None if kind == "lot sheet" else at_utc_s
+            path = folder / f"{kind.replace(' ', '-')}.pdf"
+            path.write_bytes(make(basis_of(farm, wish, at)))
+            yield path
+    finally:
+        farm.close()

@@ -27,7 +27,7 @@ def lines(problems: Sequence[Problem], words: Words) -> list[str]:
 class Notice(QWidget):
     """One calm sentence; Esc or a click takes it away. It pushes the page up and covers nothing."""
 
-    gone = Signal()
+    gone = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -47,7 +47,7 @@ class Notice(QWidget):
         return look().px(20) + round(len(rows) * look().px(23)) if rows else 0
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        self.gone.emit()
+        self.gone.emit("")
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         event.ignore()

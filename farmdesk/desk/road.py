@@ -5,14 +5,19 @@ Under each place stands what lies there now, so the way to a page is itself a pi
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
+from typing import Any
 
-from PySide6.QtCore import QPointF, QRect, Qt, Signal
+from PySide6.QtCore import QObject, QPointF, QRect, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent, QPainterPath, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractButton, QMenu, QWidget
 
+from farmdesk.desk.go import Known
+from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import SEMIBOLD, look
 from farmdesk.desk.widgets.ink import Ink, Measure
+from farmdesk.text import Day, Moment
+from farmdesk.work.stories import RoadStory
 
 HEIGHT_PX = 56
 TIMES = ("today", "season", "lots")
@@ -20,6 +25,50 @@ PLACES = ("picking", "ferments", "yard", "store", "mill", "cup", "samples")
 OFFICE = ("notebook", "papers", "farm")
 FOLDS_BELOW_PX = 1180
 BOX_MOST_PX = 300
+
+
+def road_query(farm: Any, at_utc_s: int) -> tuple[RoadStory, Known]:
+    """The road's story, and what can be typed to go somewhere; on the desk lane."""
+    from farmdesk.work.road import road_story
+
+    things, lots = farm.things, farm.seen(at_utc_s).lots
+    known = Known(tuple(sorted(lots)), tuple(things.places), tuple(things.vessels), None, things.farm.season)
+    return road_story(farm, at_utc_s), known
+
+
+class RoadAsker(QObject):
+    """Asks for the road; while an answer is on its way one more question is kept. `answered` carries what came."""
+
+    answered = Signal(object)
+
+    def __init__(
+        self, desk: Desk, query: Callable[[Any, int], tuple[RoadStory, Known]], parent: QObject | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.desk, self.query = desk, query
+        self._asking = self._again = False
+
+    def ask(self) -> None:
+        """Ask at the instant of the handle."""
+        if self._asking:
+            self._again = True
+            return
+        self._asking = True
+        at_utc_s, query = self.desk.as_of, self.query
+        self.desk.lanes.ask(lambda farm: query(farm, at_utc_s), self._came, self._refused)
+
+    @Slot(object)
+    def _came(self, answer: object) -> None:
+        self._asking = False
+        self.answered.emit(answer)
+        if self._again:
+            self._again = False
+            self.ask()
+
+    @Slot(object)
+    def _refused(self, error: Exception) -> None:
+        self._asking = False
+        self.desk.lanes.stray(error)
 
 
 class RoadItem(QAbstractButton):
@@ -116,6 +165,21 @@ class Road(QWidget):
         for name, item in self.items.items():
             item.say(names[name], under.get(name, ""))
         self._lay_out()
+
+    def page_names(self) -> dict[str, str]:
+        """Every word of the road, and the page or place it names."""
+        return {item.plain: name for name, item in self.items.items() if name != "office"}
+
+    def words_under(self, story: RoadStory, season: str, desk: Desk) -> dict[str, str]:
+        """What a story puts under each item."""
+        say = desk.words.say
+        under = {name: say(text) if text is not None else "—" for name, text in story.under.items()}
+        under["today"] = say(Day(story.today, weekday=True))
+        under["season"] = self.tr("day {n}").format(n=story.work_day_n)
+        under["lots"] = self.tr("{n} begun").format(n=story.begun)
+        under["notebook"] = say(Moment(desk.time.local(story.known_utc_s))) if story.known_utc_s else "—"
+        under["farm"] = self.tr("season {code}").format(code=season) if season else ""
+        return under
 
     def choose(self, name: str) -> None:
         """Light the item of the page that is shown."""

@@ -83,7 +83,10 @@ class Ruler(QWidget):
         share = (x - side) / max(1, self.width() - 2 * side)
         return self.story.first_day + timedelta(days=int(min(max(share, 0.0), 0.9999) * self._days()))
 
-    def _go_to_day(self, day: date) -> None:
+    def go_to_day(self, day: date) -> None:
+        """Put the handle on a day of the season, keeping its hour."""
+        if self.story is None:
+            return
         local = self.desk.time.local(self.desk.as_of)
         first = self.story.first_day
         day = min(max(day, first), self.story.last_day)
@@ -92,7 +95,15 @@ class Ruler(QWidget):
     def step(self, days: int) -> None:
         """Move the handle by whole days, keeping its hour."""
         if self.story is not None:
-            self._go_to_day(self.desk.time.calendar_day(self.desk.as_of) + timedelta(days=days))
+            self.go_to_day(self.desk.time.calendar_day(self.desk.as_of) + timedelta(days=days))
+
+    def back(self) -> None:
+        """A day back."""
+        self.step(-1)
+
+    def on(self) -> None:
+        """A day on."""
+        self.step(1)
 
     # hands
 
@@ -102,7 +113,7 @@ class Ruler(QWidget):
         self._held = True
         self.caught.emit(True)
         if abs(event.position().x() - self.x_of(self.desk.as_of)) > look().px(CATCH_PX) / 2:
-            self._go_to_day(self.day_at(event.position().x()))
+            self.go_to_day(self.day_at(event.position().x()))
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         if self.story is None:
@@ -113,7 +124,7 @@ class Ruler(QWidget):
             if event.position().x() >= self.x_of(self.desk.present):
                 self.desk.back_to_now()
             else:
-                self._go_to_day(self.day_at(event.position().x()))
+                self.go_to_day(self.day_at(event.position().x()))
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         if self._held:
@@ -128,7 +139,7 @@ class Ruler(QWidget):
             case Qt.Key.Key_Right:
                 self.step(many)
             case Qt.Key.Key_Home if self.story is not None:
-                self._go_to_day(self.story.first_day)
+                self.go_to_day(self.story.first_day)
             case Qt.Key.Key_End:
                 self.desk.back_to_now()
             case _:

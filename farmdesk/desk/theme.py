@@ -254,9 +254,10 @@ def sheet(own: Look) -> str:
     QTableView::item, QListView::item {{ padding: 0 {px(8)}px; }}
     QTableView::item:selected, QListView::item:selected {{ background: {c["sheet"]}; color: {c["ink"]}; }}
     QTableView::item:focus, QListView::item:focus {{ border: 3px solid {c["focus"]}; }}
-    QHeaderView, QHeaderView::section {{
+    QHeaderView {{ background: {c["paper"]}; border: none; }}
+    QHeaderView::section {{
         background: {c["paper"]}; color: {c["ink2"]}; border: none; border-bottom: 1px solid {c["ink"]};
-        padding: 0 {px(8)}px 0 {px(4)}px; min-height: {px(28)}px; font-size: {px(14)}px; }}
+        padding: 0 {px(8)}px 0 {px(8) + 3}px; min-height: {px(28)}px; font-size: {px(14)}px; }}
     QScrollBar {{ background: {c["paper"]}; border: none; width: 12px; height: 12px; margin: 0; }}
     QScrollBar::handle {{ background: {c["hair"]}; min-height: 32px; min-width: 32px; }}
     QScrollBar::handle:hover {{ background: {c["rule"]}; }}

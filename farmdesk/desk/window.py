@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
+from datetime import date
 from importlib import import_module
-from importlib.util import find_spec
 from typing import Any
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Signal, Slot
@@ -15,29 +16,27 @@ from farmdesk.desk import go, problems, road, ruler
 from farmdesk.desk.go import Known, Target
 from farmdesk.desk.go_box import GoBox
 from farmdesk.desk.lanes import Lanes
-from farmdesk.desk.pages import PAGES, Desk, Page
-from farmdesk.desk.road import Road
+from farmdesk.desk.pages import PAGES, Action, Desk, Page
+from farmdesk.desk.road import Road, RoadAsker, road_query
 from farmdesk.desk.ruler import Ruler
 from farmdesk.desk.theme import SIZES, look
+from farmdesk.desk.widgets.drawn import Drawn
+from farmdesk.desk.widgets.edge import Edge
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.errors import FarmError
-from farmdesk.text import Day, Moment, Words
+from farmdesk.text import Words
 from farmdesk.work.changes import Changes
 from farmdesk.work.stories import RoadStory
 
 FOLD_MS = 100  # written acts that come in a burst are shown once
 LOW_HEIGHT_PX = 740  # under this the ruler leaves out the names of the months
 # Places of the road without a page of their own lead to the lots that lie there.
+PAGE_OF = {
+    "lot": "lots", "reading": "lots", "lying": "lots", "bed": "yard", "vessel": "ferments", "paper": "papers",
+    "rows": "notebook",
+}  # fmt: skip
+MOST_BEEN = 50
 LYING = {"picking": "picking", "store": "store", "mill": "mill", "cup": "green", "samples": "gone"}
-
-
-def road_query(farm: Any, at_utc_s: int) -> tuple[RoadStory, Known]:
-    """The road's story, and what can be typed to go somewhere; on the desk lane."""
-    from farmdesk.work.road import road_story
-
-    things, lots = farm.things, farm.seen(at_utc_s).lots
-    known = Known(tuple(sorted(lots)), tuple(things.places), tuple(things.vessels), None, things.farm.season)
-    return road_story(farm, at_utc_s), known
 
 
 class Window(QWidget):
@@ -57,7 +56,8 @@ class Window(QWidget):
         self.desk, self.lanes = desk, lanes
         desk.setParent(self)
         self._makers = pages or {}
-        self._road_query = road_query
+        self._asker = RoadAsker(desk, road_query, self)
+        self._asker.answered.connect(self._road_answered)
         self.pages: dict[str, Page] = {}
         self.page: Page | None = None
         self.known = Known()
@@ -65,12 +65,12 @@ class Window(QWidget):
         self._been: list[Target] = []
         self._target = Target("page", "today")
         self._keys_from: QWidget | None = None
-        self._asking = self._again = self._seen = False
+        self._seen = False
         self.go_box = GoBox()
         self.road = Road(self.go_box, self)
         self.ruler = Ruler(desk, self)
         self.notice = problems.Notice(self)
-        self.edge = _Edge(self)
+        self.edge = Edge(self)
         self.setWindowTitle("Farmdesk")
         self.setMinimumSize(900, 560)
         self._connect()
@@ -86,7 +86,7 @@ class Window(QWidget):
         self.go_box.left.connect(self._keys_back)
         self.go_box.back.connect(self.desk.back_to_now)
         self.road.went.connect(self._road_went)
-        self.notice.gone.connect(self._hush)
+        self.notice.gone.connect(self._tell)
         self.desk.moved.connect(self._moved)
         self.desk.asked_for.connect(self.open)
         self.desk.told.connect(self._tell)
@@ -95,7 +95,7 @@ class Window(QWidget):
         for keys, slot in (
             ("Ctrl+G", self._focus_go), ("Alt+Left", self.back), ("Ctrl+Z", self.undo), ("Ctrl+Y", self.redo),
             ("Ctrl+Shift+Z", self.redo), ("F11", self._full_screen), ("Ctrl++", self._larger), ("Ctrl+=", self._larger),
-            ("Ctrl+-", self._smaller), ("Ctrl+Left", self._day_back), ("Ctrl+Right", self._day_on),
+            ("Ctrl+-", self._smaller), ("Ctrl+Left", self.ruler.back), ("Ctrl+Right", self.ruler.on),
             ("Ctrl+End", self.desk.back_to_now),
         ):  # fmt: skip
             QShortcut(QKeySequence(keys), self, slot)
@@ -117,79 +117,44 @@ class Window(QWidget):
         self._trouble(error)
 
     def refresh_road(self) -> None:
-        """Ask what lies where now; at most one question is under way."""
-        if self._asking:
-            self._again = True
-            return
-        self._asking = True
-        at_utc_s, query = self.desk.as_of, self._road_query
-        self.lanes.ask(lambda farm: query(farm, at_utc_s), self._road_answered, self._road_refused)
+        """Ask what lies where now."""
+        self._asker.ask()
 
     @Slot(object)
     def _road_answered(self, answer: tuple[RoadStory, Known]) -> None:
-        self._asking = False
         self.story, known = answer
-        self.known = Known(known.lots, known.beds, known.vessels, self._page_names(), known.season)
+        self.known = replace(known, pages=self.road.page_names())
         self.ruler.show_story(self.story)
-        self.road.say(self._under(self.story))
+        self.road.say(self.road.words_under(self.story, known.season, self.desk))
         self.edge.setVisible(self.story.practice)
-        if self._again:
-            self._again = False
-            self.refresh_road()
-
-    @Slot(object)
-    def _road_refused(self, error: Exception) -> None:
-        self._asking = False
-        self._trouble(error)
-
-    def _page_names(self) -> dict[str, str]:
-        return {item.plain: name for name, item in self.road.items.items() if name != "office"}
-
-    def _under(self, story: RoadStory) -> dict[str, str]:
-        say, local = self.desk.words.say, self.desk.time.local
-        under = {name: say(text) if text is not None else "—" for name, text in story.under.items()}
-        under["today"] = say(Day(story.today, weekday=True))
-        under["season"] = self.tr("day {n}").format(n=story.work_day_n)
-        under["lots"] = self.tr("{n} begun").format(n=story.begun)
-        under["notebook"] = say(Moment(local(story.known_utc_s))) if story.known_utc_s else "—"
-        under.setdefault("papers", "")
-        under["farm"] = self.tr("season {code}").format(code=self.known.season) if self.known.season else ""
-        return under
 
     # pages
 
     def open(self, target: Target) -> None:
         """Go to a page, a lot, a bed, a vessel, the lots lying somewhere, a day, or now."""
         if target.kind == "day":
-            local = self.desk.time.local(self.desk.as_of)
-            day = self.desk.time.local(self.desk.as_of).date().fromisoformat(target.value)
-            self.desk.move_to(self.desk.time.instant(day, local.hour, local.minute, local.second))
+            self.ruler.go_to_day(date.fromisoformat(target.value))
             return
         if target.kind == "now":
             self.desk.back_to_now()
             return
-        name = {"lot": "lots", "reading": "lots", "lying": "lots", "bed": "yard", "vessel": "ferments"}.get(target.kind, target.value)
+        name = PAGE_OF.get(target.kind, target.value)
         if name in LYING and name not in self._available():
             target, name = Target("lying", LYING[name]), "lots"
         if name not in self._available():
             return
         if self.page is not None and target != self._target:
-            self._been.append(self._target)
-        self._target = target
-        self._show(name)
-        if self.page is not None:
-            self.page.open_at(target)
+            self._been = [*self._been[1 - MOST_BEEN :], self._target]
+        self._show(name, target)
 
     def back(self) -> None:
         """Where one was before."""
         if self._been:
             target = self._been.pop()
-            self.open(target)
-            if self._been and self._been[-1] != target:
-                self._been.pop()
+            self._show(PAGE_OF.get(target.kind, target.value), target)
 
     def _available(self) -> set[str]:
-        return set(self._makers) or {name for name, where in PAGES.items() if find_spec(where.split(":")[0])}
+        return set(self._makers or PAGES)
 
     def _make(self, name: str) -> Page:
         maker = self._makers.get(name)
@@ -201,7 +166,8 @@ class Window(QWidget):
         page.spans.connect(self.ruler.show_span)
         return page
 
-    def _show(self, name: str) -> None:
+    def _show(self, name: str, target: Target) -> None:
+        self._target = target
         page = self.pages.get(name)
         if page is None:
             page = self.pages[name] = self._make(name)
@@ -219,6 +185,7 @@ class Window(QWidget):
         self.road.choose(page.place or name)
         if page.stale:
             page.refresh()
+        page.open_at(target)
 
     @Slot()
     def _page_shown(self) -> None:
@@ -255,9 +222,6 @@ class Window(QWidget):
         self.notice.say(sentence)
         self._lay_out()
 
-    def _hush(self) -> None:
-        self._tell("")
-
     @Slot(object)
     def _trouble(self, error: Exception) -> None:
         if isinstance(error, FarmError):
@@ -271,10 +235,8 @@ class Window(QWidget):
         place = self._target
         self._drop_pages()
         if self.story is not None:
-            self.road.say(self._under(self.story))
-            self.known = Known(
-                self.known.lots, self.known.beds, self.known.vessels, self._page_names(), self.known.season
-            )
+            self.road.say(self.road.words_under(self.story, self.known.season, self.desk))
+            self.known = replace(self.known, pages=self.road.page_names())
         self._lay_out()
         self.open(place)
 
@@ -295,7 +257,7 @@ class Window(QWidget):
         elif mods == Qt.KeyboardModifier.AltModifier and (item := self.road.item_of(chr(key) if key < 128 else "")):
             item.click()
         elif key == Qt.Key.Key_Escape and self.notice.sentence:
-            self._hush()
+            self._tell("")
         elif text.isalnum() and not mods & ~Qt.KeyboardModifier.ShiftModifier:
             self._typed(text)
         else:
@@ -306,8 +268,26 @@ class Window(QWidget):
             self.road.show_letters(False)
         super().keyReleaseEvent(event)
 
+    def _actions(self) -> list[Action]:
+        """The page's own, and `t`, which turns pictures into tables on every page that has one."""
+        if self.page is None:
+            return []
+        found = list(self.page.actions())
+        if all(action.key != "t" for action in found) and self.page.findChild(Drawn) is not None:
+            found.append(Action("t", self.tr("table"), self._turn_pictures))
+        return found
+
+    def _turn_pictures(self) -> None:
+        """The picture that has the keys, or else all of the page."""
+        held: QWidget | None = QApplication.focusWidget()
+        while held is not None and not isinstance(held, Drawn):
+            held = held.parentWidget()
+        for picture in [held] if held is not None else self.page.findChildren(Drawn):
+            if picture.isVisible():
+                picture.toggle_twin()
+
     def _typed(self, text: str) -> None:
-        action = next((a for a in self.page.actions() if a.key == text.lower()), None) if self.page else None
+        action = next((a for a in self._actions() if a.key == text.lower()), None)
         if action is not None and not go.begins(text, self.known):
             action.run()
             return
@@ -315,7 +295,7 @@ class Window(QWidget):
         self.go_box.begin(text, action.words if action else "")
 
     def _act(self, letter: str) -> None:
-        for action in self.page.actions() if self.page else ():
+        for action in self._actions():
             if action.key == letter.lower():
                 action.run()
                 return
@@ -385,12 +365,6 @@ class Window(QWidget):
             self.settled.emit()
             self.speak(self.desk.words)
 
-    def _day_back(self) -> None:
-        self.ruler.step(-1)
-
-    def _day_on(self) -> None:
-        self.ruler.step(1)
-
     # room
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -424,16 +398,3 @@ class Window(QWidget):
         self._fold.stop()
         self.lanes.close()
         super().closeEvent(event)
-
-
-class _Edge(QWidget):
-    """The hatched edge of a practice season; clicks go through it."""
-
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
-        self.hide()
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        with Ink(self) as ink:
-            ink.pattern(0, 0, self.width(), self.height(), "estimated", "ink2")

@@ -17,7 +17,8 @@ from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
 from farmdesk.desk.pages import Action, Desk, Page
-from farmdesk.desk.pages.today_zones import Hill, PickerZone, RightZone, VesselZone, YardZone
+from farmdesk.desk.pages.today_right import RightZone
+from farmdesk.desk.pages.today_zones import Hill, PickerZone, VesselZone, YardZone
 from farmdesk.desk.theme import SEMIBOLD, look
 from farmdesk.desk.widgets.gaps import LINE_PX, GapList
 from farmdesk.desk.widgets.ink import Ink

@@ -5,13 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
+from PySide6.QtCore import QAbstractTableModel, QLocale, QModelIndex, QPersistentModelIndex, Qt
 from PySide6.QtGui import QFont, QKeyEvent
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QStyledItemDelegate, QTableView, QWidget
 
 from farmdesk.desk.theme import look
-from farmdesk.desk.widgets.ink import NO_BREAK
-from farmdesk.text import THIN
+from farmdesk.desk.widgets.ink import as_set
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -40,7 +39,7 @@ class RowsModel(QAbstractTableModel):
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
             row = self.rows[index.row()]
-            return row[index.column()].replace(THIN, NO_BREAK) if index.column() < len(row) else ""
+            return row[index.column()] if index.column() < len(row) else ""
         if self.struck and self.struck[index.row()]:
             if role == Qt.ItemDataRole.FontRole:
                 font = QFont(look().font(15))
@@ -58,6 +57,13 @@ class RowsModel(QAbstractTableModel):
         return None
 
 
+class AsSet(QStyledItemDelegate):
+    """Sets numbers and units apart as painted text does."""
+
+    def displayText(self, value: Any, locale: QLocale | QLocale.Language) -> str:
+        return as_set(str(value))
+
+
 class Rows(QTableView):
     """The view of such a table."""
 
@@ -66,6 +72,7 @@ class Rows(QTableView):
         self.setAccessibleName(name)
         self.table = RowsModel(self)
         self.setModel(self.table)
+        self.setItemDelegate(AsSet(self))
         self.setShowGrid(False)
         self.setWordWrap(False)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)

@@ -41,6 +41,7 @@ class YardPlan(Drawn):
         self.story: YardStory | None = None
         self.rects: dict[str, QRectF] = {}
         self.held = ""  # the bed that has the keys
+        self._wanted = ""
         self.scale = 1.0
         self.setMouseTracking(True)
 
@@ -48,12 +49,15 @@ class YardPlan(Drawn):
         """Draw the yard of this instant."""
         self.story = story
         self._lay_out()
+        if self._wanted:
+            self.held, self._wanted = self._wanted, ""
         if self.held not in self.rects:
             self.held = ""
         self.told()
 
     def hold(self, code: str) -> None:
         """Give a bed the keys."""
+        self._wanted = code if self.story is None else ""  # its story may still be on the way
         self.held = code if code in self.rects else ""
         self.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.told()
