@@ -207,7 +207,7 @@ def say(words: str) -> Text:
 def yard(*, free: bool = False) -> YardStory:
     """23 January, 17:00: 61 mm today, two portions took up water; `free`: the yard before anything lies there."""
     cells = tuple(
-        YardPlace(f"P{i + 1}", "patio", 22 + 6 * (i % 3), 25 - 5 * (i // 3), 6, 5, "open", False, ()) for i in range(6)
+        YardPlace(f"P{i + 1}", "patio", 22 + 6 * (i % 3), 20 + 5 * (i // 3), 6, 5, "open", False, ()) for i in range(6)
     )
     marks = (YardMark("shade tree", "tree", 20.5, 10, 4, 0), YardMark("store", "store", 38, 0, 4, 8))
     places = (*(bed(n, free=free) for n in range(1, 23)), *cells)

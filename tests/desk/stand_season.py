@@ -46,7 +46,7 @@ def stand(qtbot, name: str, page: type[Page], tell: Callable[[int], Any], at_utc
     lanes.open(object)
     desk = Desk(lanes, ENGLISH, samples.TIME)
     desk.as_of = desk.present = at_utc_s
-    makers = {other: gone for other in ("lots", "picking", "today", "season", "yard")}
+    makers = dict.fromkeys(("lots", "picking", "today", "season", "yard"), gone)
     window = Window(lanes, desk, {**makers, name: shown}, lambda farm, at: (samples.road(at), KNOWN))
     window.been = been
     lanes.close = lambda: None  # there is no season file behind these stories

@@ -64,7 +64,9 @@ def test_everything_of_the_season_lies_on_it(view):
     assert kinds == {BoardPiece, PickPiece, FillPiece, RestPiece, MillPiece, EventPiece}
     assert piece(view, PickPiece, "25-13W").said == "25-13W: 1,960\u202fkg picked in block C, 7 Jan."
     assert piece(view, PickPiece, "25-17N").said.startswith("25-17N: picking planned in block A")
-    assert piece(view, FillPiece, "25-14X").said.startswith("25-14X in B1 B2 B3 B4, Thu 9 Jan 17:00 to Sun 12 Jan 05:00")
+    assert piece(view, FillPiece, "25-14X").said.startswith(
+        "25-14X in B1 B2 B3 B4, Thu 9 Jan 17:00 to Sun 12 Jan 05:00"
+    )
     assert piece(view, RestPiece, "25-04W").said == "25-04W in the store since 15 Dec, 215\u202fkg."
     assert piece(view, MillPiece, "25-01W").said == "296\u202fkg sent to the mill on 8 Jan: 25-01W 25-02W."
     assert piece(view, EventPiece, "25-06W").said == "25-06W: 120.0\u202fkg held for R2, 12 Jan."
@@ -96,6 +98,16 @@ def test_a_day_without_a_reading_is_not_bridged(window, view):
     assert not colors(missing) & water
     assert look()["paper"].rgb() in colors(missing)
     assert colors(missing + timedelta(days=2)) <= water
+
+
+def test_codes_of_vessels_never_run_into_the_next_fill(qtbot):
+    story = samples.season()
+    again = [replace(b, lot="25-98W", from_utc_s=b.until_utc_s + 3600, until_utc_s=b.until_utc_s + 50_000)
+             for b in story.vessel_bars if b.lot == "25-13W" and b.vessel == "T1"]  # fmt: skip
+    full = replace(story, vessel_bars=(*story.vessel_bars, *again))
+    window = stand(qtbot, "season", SeasonPage, lambda at: full, EVENING)
+    assert not piece(window.page.view, FillPiece, "25-13W").labelled
+    assert piece(window.page.view, FillPiece, "25-98W").labelled
 
 
 def test_the_season_has_no_warm_pixel_and_nothing_green(window):
@@ -236,7 +248,7 @@ def test_t_turns_to_the_table_and_back(qtbot, window, view):
     assert twin is not None
     assert twin.hasFocus()
     assert not view.isVisible()
-    rows = [[twin.table.index(r, c).data() for c in range(7)] for r in range(twin.table.rowCount())]
+    rows = [list(row) for row in twin.table.rows]
     assert ["8 Jan", "still there", "beds", "25-13W", "12–14 16", "23.0\u202f%", "17–20 Jan, likely 18 Jan"] in rows
     assert ["18 Jan", "", "beds planned", "25-17N", "6 18 20–22", "", "5–12 Feb, likely 9 Feb"] in rows
     assert ["8 Jan", "", "sent to the mill", "25-01W 25-02W", "", "296\u202fkg", ""] in rows

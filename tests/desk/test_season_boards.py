@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, timedelta
+from itertools import pairwise
 
 import pytest
 from hypothesis import given
@@ -53,7 +54,7 @@ def test_beds_of_another_cover_are_not_joined(sheet):
 
 
 def test_ahead_begins_tomorrow(sheet):
-    story, days, _ = sheet
+    _, days, _ = sheet
     early = Board("25-13W", "12", date(2025, 1, 8), None, (), (date(2025, 1, 12), date(2025, 1, 13), date(2025, 1, 14)))
     assert boards.ahead_of(early, days) == (date(2025, 1, 15),) * 3
 
@@ -118,7 +119,7 @@ def test_things_on_a_lane_never_touch(spans, gap):
     lanes = packed(things, gap)
     assert sorted(thing for lane in lanes for thing in lane) == sorted(thing for *_, thing in things)
     for lane in lanes:
-        assert all(a[1] + gap <= b[0] for a, b in zip(lane, lane[1:], strict=False))
+        assert all(a[1] + gap <= b[0] for a, b in pairwise(lane))
 
 
 @given(st.lists(st.tuples(st.integers(0, 60), st.integers(1, 30)), max_size=6))
@@ -137,3 +138,12 @@ def test_days_and_places_go_both_ways(sheet):
     noon = samples.TIME.instant(date(2025, 1, 14), 12)
     assert days.x_at(noon) == days.x(date(2025, 1, 14)) + 13
     assert days.thread == days.x(date(2025, 1, 15))
+
+
+def test_a_plan_is_written_where_nothing_lies_already(sheet):
+    story, days, levels = sheet
+    found = boards.stacks(story.boards, days, levels)
+    plan = next(s for s in found if s.first.lot == "25-17N" and s.places == ["6"])
+    assert plan.shelves[0].left < plan.shelves[0].clear == days.x(date(2025, 2, 2))  # 25-12A may lie there till 1 Feb
+    free = next(s for s in found if s.first.lot == "25-16W" and s.places == ["9", "10", "11"])
+    assert all(shelf.clear == shelf.left for shelf in free.shelves)

@@ -7,7 +7,7 @@ earliest, hatching to the latest, a bar at the likely day. A day without a readi
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from PySide6.QtCore import QRectF
@@ -27,13 +27,17 @@ ONE_DAY = timedelta(days=1)
 
 @dataclass(frozen=True)
 class Shelf:
-    """One board on its shelf: what is known of it, and what lies ahead [px]."""
+    """One board on its shelf: what is known of it, and what lies ahead [px].
+
+    A plan is clear from where nothing that lies there already covers it.
+    """
 
     board: Board
     top: float
     left: float
     known_end: float
     end: float
+    clear: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -73,13 +77,18 @@ def shelf_of(board: Board, days: Days, levels: Levels) -> Shelf:
     known_end = days.x(known_until(board, days.today))
     ahead = ahead_of(board, days)
     end = known_end if ahead is None else days.end if ahead[2] is None else days.x(ahead[2] + ONE_DAY)
-    return Shelf(board, levels.top_of(board), days.x(board.first_day), known_end, max(end, known_end))
+    return Shelf(board, levels.top_of(board), days.x(board.first_day), known_end, max(end, known_end), known_end)
 
 
 def stacks(boards: Sequence[Board], days: Days, levels: Levels) -> list[Stack]:
     """Boards joined where the same lot lies on neighbouring shelves at the same time."""
     found: list[list[Shelf]] = []
-    for shelf in sorted((shelf_of(b, days, levels) for b in boards), key=lambda s: (s.top, s.left)):
+    laid = [shelf_of(board, days, levels) for board in boards]
+    real: dict[float, list[Shelf]] = {}
+    for shelf in laid:
+        if not shelf.board.planned:
+            real.setdefault(shelf.top, []).append(shelf)
+    for shelf in sorted((_cleared(s, real.get(s.top, ())) for s in laid), key=lambda s: (s.top, s.left)):
         for stack in found:
             if any(_touch(other, shelf, levels.shelf) for other in stack):
                 stack.append(shelf)
@@ -92,6 +101,13 @@ def stacks(boards: Sequence[Board], days: Days, levels: Levels) -> list[Stack]:
         most[key] = max(most.get(key, stack), stack, key=len)
     joined = (Stack(tuple(s), most[s[0].board.lot, s[0].board.planned] is s) for s in found)
     return sorted(joined, key=lambda s: (s.first.first_day, s.shelves[0].top))
+
+
+def _cleared(shelf: Shelf, real: Sequence[Shelf]) -> Shelf:
+    if not shelf.board.planned:
+        return shelf
+    over = [s.end for s in real if s.left < shelf.end and s.end > shelf.left]
+    return replace(shelf, clear=max([shelf.clear, *over]))
 
 
 def _touch(a: Shelf, b: Shelf, high: float) -> bool:
@@ -239,7 +255,10 @@ def _write(ink: Ink, stack: Stack, days: Days, high: float, seen: QRectF, words:
     tries = [said] if written else [f"{code}  {said}", code]
     if board.planned:
         tries = [words.say(N_("season", "{lot} planned, {days}", lot=code, days=text)), code][not stack.chief :]
-    start, end = max(open_[0].known_end, seen.left()) + look().px(7), min(min(s.end for s in open_), seen.right())
+    start, end = (
+        max(*(s.clear for s in open_), seen.left()) + look().px(7),
+        min(min(s.end for s in open_), seen.right()),
+    )
     for line in tries:
         wide = ink.width(line, size, SEMIBOLD)
         if start + wide <= end - 4:

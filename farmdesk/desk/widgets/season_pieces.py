@@ -91,7 +91,9 @@ class PickPiece(Piece):
 class FillPiece(Piece):
     """A thin bar: a lot in its vessel; the code stands after it."""
 
-    def __init__(self, bars: Sequence[VesselBar], days: Days, top: float, high: float, words: Words) -> None:
+    def __init__(
+        self, bars: Sequence[VesselBar], days: Days, top: float, high: float, words: Words, next_px: float
+    ) -> None:
         bar = bars[0]
         left = days.x_at(bar.from_utc_s)
         ends = [b.until_utc_s for b in bars]
@@ -111,7 +113,8 @@ class FillPiece(Piece):
         super().__init__(
             (bar.vessel, bar.from_utc_s), rect, bar.lot, words.say(text), Measure().width(self.code, 13) + 8
         )
-        self.planned, self.open, self.labelled = bar.planned, None in ends, days.day_px >= look().px(18)
+        self.planned = bar.planned
+        self.labelled = rect.right() + Measure().width(self.code, 13) + 8 < next_px
 
     def draw(self, ink: Ink) -> None:
         r = self.rect
@@ -216,7 +219,8 @@ def pieces_of(story: SeasonStory, days: Days, levels: Levels, seen: Callable[[],
         found += [PickPiece(pick, days, base, levels.block, words) for pick in story.picks if pick.block == code]
     for n, row in enumerate(levels.vessels):
         top = levels.vessels_top + levels.vessel * n
-        found += [FillPiece(bars, days, top, levels.vessel, words) for bars in row.bars]
+        lefts = [days.x_at(bars[0].from_utc_s) for bars in row.bars] + [float("inf")]
+        found += [FillPiece(bars, days, top, levels.vessel, words, lefts[i + 1]) for i, bars in enumerate(row.bars)]
     found += [BoardPiece(stack, days, levels.shelf, seen, words) for stack in boards.stacks(story.boards, days, levels)]
     for n, rest in enumerate(story.rests):
         found.append(RestPiece(rest, days, levels.store_top + px(STORE_PX) * n, seen, words))

@@ -109,7 +109,7 @@ class YardSide(Drawn):
         now = any(job.due == "now" for job in jobs)
         ink.heading(0, y, self.tr("Act now") if now else self.tr("Act before tonight"))
         y += px(HEAD_PX)
-        for job in jobs:
+        for job in sorted(jobs, key=lambda job: job.due != "now"):
             self._paint_job(ink, y, job)
             self._lines.append((y - px(18), y + px(8), job.lot))
             y += px(TODO_PX)
