@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import json
 import tempfile
+import time
 from collections.abc import Callable
 from dataclasses import asdict, dataclass, field
 from pathlib import Path
@@ -27,7 +28,7 @@ if TYPE_CHECKING:
     from farmdesk.work.reading_in import ReadIn
 
 LOOK_MS = 1000
-LOOKS_AT_REST = 5  # a last line without an end that stands so many looks is not being written any more
+REST_S = 5.0  # a last line without an end that stands so long is not being written any more
 ENDINGS = (".csv", ".txt", ".tsv", ".log")
 NOT_HERE, NEVER = "not here", "never"
 
@@ -60,7 +61,7 @@ class FolderWatch(QObject):
         self.unplaced: list[str] = []
         self.asked: dict[str, Question] = {}  # what a file's own reader wants to know first
         self._seen: dict[str, tuple[int, int]] = {}
-        self._unended: dict[str, int] = {}  # looks for which a file has stood with its last line not ended
+        self._unended: dict[str, float] = {}  # since when a file has stood with its last line not ended
         self._reading = ""
         self._told = ""
         self._system = QFileSystemWatcher(self)
@@ -143,16 +144,13 @@ class FolderWatch(QObject):
             self.waiting.emit()
         if changed and not self._reading:
             path, now = changed[0]
-            self._read(path, self.placed[path.name], whole=self._seen.get(path.name) == now)
-            self._seen[path.name] = now
+            rests, self._seen[path.name] = self._seen.get(path.name) == now, now
+            self._read(path, self.placed[path.name], whole=rests)
 
     def _rests(self, name: str) -> bool:
         """Whether a last line without an end has stood so long that it is whole."""
-        looks = self._unended.get(name)
-        if looks is None:
-            return False
-        self._unended[name] = looks + 1
-        return looks + 1 >= LOOKS_AT_REST
+        since = self._unended.get(name)
+        return since is not None and time.monotonic() - since >= REST_S
 
     def _files(self) -> list[Path]:
         assert self.folder is not None
@@ -169,7 +167,7 @@ class FolderWatch(QObject):
         self._reading = path.name
         self._unended.pop(path.name, None)
         if not whole and not _ended(path):
-            self._unended[path.name] = 0
+            self._unended[path.name] = time.monotonic()
         hand = Hand(mark="logger", answers=dict(placed.answers))
         self.desk.lanes.ask(_reader(path, placed, hand, sure=sure, whole=whole), self._was_read, self._refused)
 

@@ -9,6 +9,7 @@ from collections.abc import Callable
 from functools import lru_cache
 from pathlib import Path
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from farmdesk.desk import theme
@@ -58,13 +59,11 @@ def open_window(qtbot, path: Path, size_px: tuple[int, int] = (1366, 768)) -> Wi
 
 
 def type_keys(qtbot, text: str) -> None:
-    """Keys into whatever has them, as a hand does; `\\n` is Enter."""
+    """Keys into whatever has them, as a hand does; a new line is Enter."""
     for letter in text:
         widget = QApplication.focusWidget()
         assert widget is not None
         if letter == "\n":
-            from PySide6.QtCore import Qt
-
             qtbot.keyClick(widget, Qt.Key.Key_Return)
         else:
             qtbot.keyClicks(widget, letter)

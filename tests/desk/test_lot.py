@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 from PySide6.QtCore import Qt
@@ -67,7 +68,7 @@ def test_bands_give_way_in_the_stated_order_and_never_overlap(view):
             for band in (view.title, view.strip, view.drying, view.balance, view.river, view.numbers, view.notes)
             if not band.isHidden()
         )
-        assert all(a[1] < b[0] for a, b in zip(edges, edges[1:], strict=False)), f"bands overlap at {height}"
+        assert all(a[1] < b[0] for a, b in pairwise(edges)), f"bands overlap at {height}"
     assert gone == list(DROPS)
     assert set(view.dropped) == set(DROPS)
 
