@@ -111,6 +111,21 @@ def ahead_of(
     )
 
 
+def stretched(ahead: Ahead, factor: float, now_utc_s: float) -> Ahead:
+    """The same range made wider or narrower about its likely end by a factor [-]; nothing moves before now [UTC s].
+
+    Open ends stay open, and a range whose middle is open stays as it is.
+    """
+    middle = ahead.likely_utc_s
+    if middle is None or factor == 1.0:
+        return ahead
+    ends = ahead.draws_utc_s.copy()
+    there = np.isfinite(ends)
+    ends[there] = np.maximum(middle + factor * (ends[there] - middle), min(now_utc_s, middle))
+    fan = (ahead.times_utc_s, ahead.low, ahead.mid, ahead.high)
+    return ahead_of(ends, ahead.rests_on, ahead.source, remark=ahead.remark, over_utc_s=ahead.over_utc_s, fan=fan)
+
+
 def _point(sorted_draws: Floats, share: float) -> float | None:
     """The point below which `share` of the draws lie, between its two neighbours; None when open."""
     at = share * (sorted_draws.size - 1)

@@ -12,9 +12,10 @@ from typing import TYPE_CHECKING
 import numpy as np
 from numpy.typing import NDArray
 
-from farmdesk.ahead.drying import forecast_drying
-from farmdesk.ahead.drying_fit import DryingLot, Meter, Tray, taught_by
-from farmdesk.ahead.ferment import FermentLot, ferment_taught, forecast_ferment
+from farmdesk.ahead.drying import drying_taught, forecast_drying
+from farmdesk.ahead.drying_fit import DryingLot, Meter, Tray
+from farmdesk.ahead.ferment import ferment_taught, forecast_ferment
+from farmdesk.ahead.ferment_fit import FermentLot
 from farmdesk.ahead.learning import LotTaught
 from farmdesk.ahead.range import Ahead
 from farmdesk.ahead.weather import WeatherLog
@@ -132,8 +133,12 @@ def _drying_question(kept: Forecasts, picture: Picture, lot: LotPicture) -> Call
     def work_out() -> Ahead:
         if running is None or not log.midnight_utc_s.size:
             return _or_refuse(standard)
-        taught = [t for code, n, done, ended in finished if (t := _drying_taught(kept, code, n, done, log, ended))]
-        return forecast_drying(running, log, now, TARGET_WB_FRAC, taught, skies)
+        taught: list[tuple[float, LotTaught]] = []
+        for code, n, done, ended in sorted(finished, key=lambda row: row[3]):
+            before = [one for at, one in taught if at <= done.start_utc_s]
+            if one := _drying_taught(kept, code, n, done, log, ended, before):
+                taught.append((ended, one))
+        return forecast_drying(running, log, now, TARGET_WB_FRAC, [one for _, one in taught], skies)
 
     return work_out
 
@@ -144,12 +149,12 @@ def _dried_at(lot: LotPicture) -> int | None:
 
 
 def _drying_taught(
-    kept: Forecasts, code: str, n: int, lot: DryingLot, log: WeatherLog, ended: float
+    kept: Forecasts, code: str, n: int, lot: DryingLot, log: WeatherLog, ended: float, before: list[LotTaught]
 ) -> LotTaught | None:
     key = code, "drying", n
     if key not in kept.taught:
         try:
-            kept.taught[key] = taught_by(lot, log, ended)
+            kept.taught[key] = drying_taught(lot, log, ended, TARGET_WB_FRAC, before)
         except (NotPossible, np.linalg.LinAlgError):
             kept.taught[key] = None  # it has too little to teach
     return kept.taught[key]
@@ -213,17 +218,23 @@ def _ferment_question(farm: OpenFarm, picture: Picture, lot: LotPicture, place: 
     def work_out() -> Ahead:
         if running is None or running.ph.size < 2:
             return _or_refuse(standard)
-        taught = [t for code, n, done, ended in closed if (t := _ferment_taught(kept, code, n, done, ended))]
-        return forecast_ferment(running, now, taught)
+        taught: list[tuple[float, LotTaught]] = []
+        for code, n, done, ended in sorted(closed, key=lambda row: row[3]):
+            before = [one for at, one in taught if at <= done.start_utc_s]
+            if one := _ferment_taught(kept, code, n, done, ended, before):
+                taught.append((ended, one))
+        return forecast_ferment(running, now, [one for _, one in taught])
 
     return work_out
 
 
-def _ferment_taught(kept: Forecasts, code: str, n: int, lot: FermentLot, ended: float) -> LotTaught | None:
+def _ferment_taught(
+    kept: Forecasts, code: str, n: int, lot: FermentLot, ended: float, before: list[LotTaught]
+) -> LotTaught | None:
     key = code, "ferment", n
     if key not in kept.taught:
         try:
-            kept.taught[key] = ferment_taught(lot, ended)
+            kept.taught[key] = ferment_taught(lot, ended, before)
         except (NotPossible, np.linalg.LinAlgError):
             kept.taught[key] = None
     return kept.taught[key]
