@@ -13,7 +13,7 @@ from farmdesk.text import N_, Day, Days, Text, kg
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import drying_ready, now_of
 from farmdesk.work.portions import daily_moisture
-from farmdesk.work.stories import Board, BoardDay, DayWeather, Pick, SeasonStory, VesselBar
+from farmdesk.work.stories import Board, DayWeather, Pick, SeasonStory, StripDay, VesselBar
 from farmdesk.work.strips import ahead_days
 
 
@@ -47,7 +47,7 @@ def boards_of(picture: Picture, lot: LotPicture) -> list[Board]:
         last = stay.last or today + timedelta(days=1)
         known = daily_moisture(picture, lot, stay.place)
         days = tuple(
-            BoardDay(day, known[day].wb_frac if day in known else None)
+            StripDay(day, known[day].wb_frac if day in known else None)
             for n in range(max((last - stay.first).days, 1))
             if (day := stay.first + timedelta(days=n))
         )

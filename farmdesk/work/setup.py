@@ -215,7 +215,10 @@ _CHECKS: dict[type, Callable[[OpenFarm, Any, Hand], None]] = {
 
 
 def next_bed(farm: OpenFarm, width_m: float, depth_m: float, *, cover: str = "open", cover_min: float = 0.0) -> Place:
-    """The next bed, beside the last one on the plan, with the next free number."""
+    """The next bed, beside the last one on the plan, with the next free number.
+
+    Width and length [m], and how long covering it takes one person [min].
+    """
     numbers = [int(code) for code in farm.things.places if code.isdigit()]
     beds = [p for p in farm.things.places.values() if p.kind == "bed"]
     x = max((p.x_m + p.width_m for p in beds), default=0.0) + 1.2

@@ -297,12 +297,6 @@ class TodayStory:
 
 
 @dataclass(frozen=True, slots=True)
-class BoardDay:
-    day: date
-    moisture_wb_frac: float | None
-
-
-@dataclass(frozen=True, slots=True)
 class Board:
     """A stretch of one lot on one bed: days with their water; open while it still lies there."""
 
@@ -310,7 +304,7 @@ class Board:
     place: str
     first_day: date
     last_day: date | None  # the day it left; None while it lies there
-    days: tuple[BoardDay, ...]
+    days: tuple[StripDay, ...]
     ahead: tuple[date, date, date | None] | None = None
     planned: bool = False
 

@@ -9,7 +9,6 @@ from farmdesk.clock import FarmTime
 from farmdesk.text import N_, Days, Text, kg
 from farmdesk.work.stories import (
     Board,
-    BoardDay,
     Dated,
     DayWeather,
     LotWater,
@@ -17,6 +16,7 @@ from farmdesk.work.stories import (
     Pick,
     RoadStory,
     SeasonStory,
+    StripDay,
     ToDo,
     VesselBar,
     YardMark,
@@ -114,7 +114,7 @@ def season(today: date = date(2025, 1, 14), *, plans: bool = True) -> SeasonStor
             still = last > today
             until = today + timedelta(days=1) if still else last
             days = tuple(
-                BoardDay(first + timedelta(days=n), None if (lot, n) == ("10W", 5) else wet_frac(lot, n))
+                StripDay(first + timedelta(days=n), None if (lot, n) == ("10W", 5) else wet_frac(lot, n))
                 for n in range((until - first).days)
             )
             ahead = tuple(jan(d) for d in ENDS[lot]) if still and lot in ENDS else None

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from stdnum.iso7064 import mod_37_36
 
 from farmdesk.errors import NotPossible
-from farmdesk.picture.codes import check_character, lot_code, read_code
+from farmdesk.picture.codes import check_character, is_code, lot_code, read_code
 
 codes = st.builds(lot_code, st.integers(0, 99).map("{:02d}".format), st.integers(1, 999), st.sampled_from("WXNAJ"))
 
@@ -40,7 +40,14 @@ def test_a_swapped_code_is_refused_with_its_right_character() -> None:
 
 @given(st.text(max_size=12))
 def test_reading_a_code_answers_or_says_why_not(typed: str) -> None:
+    answer = ""
     try:
-        assert read_code(typed)
+        answer = read_code(typed)
     except NotPossible as no:
-        assert typed.strip() in str(no) or "carries" in str(no)
+        answer = str(no)
+    assert (
+        answer == typed.strip().upper()
+        or typed.strip().upper() in answer.upper()
+        or "carries" in answer
+        or is_code(answer)
+    )

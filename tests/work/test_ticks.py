@@ -12,8 +12,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from farmdesk.clock import DAY_S, HOUR_S, FarmTime
-from farmdesk.work.ticks import number_ticks, time_ticks
 from farmdesk.text import ENGLISH, Words
+from farmdesk.work.ticks import number_ticks, time_ticks
 
 FARM = FarmTime("America/Guatemala")
 CHANGING = FarmTime("America/Asuncion")  # turns its clocks on 6 October 2024
