@@ -69,7 +69,7 @@ class Wire:
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """One look at the file as it stands."""
-        with self._engine.connect() as connection:
+        with self._engine.begin() as connection:
             yield connection
 
     @contextmanager

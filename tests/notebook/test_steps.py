@@ -148,3 +148,9 @@ def test_another_programs_database_is_refused_and_left_as_it_was(tmp_path: Path)
     with pytest.raises(FileTrouble, match="is not a season file"):
         SeasonFile.open(path)
     assert path.read_bytes() == before
+
+
+def test_steps_are_numbered_without_a_gap_and_ship_with_the_program() -> None:
+    files = sorted(Path(steps.__file__).parent.glob("*.sql"))
+    assert [int(path.name[:4]) for path in files] == list(range(1, steps.version() + 1))
+    assert [path.read_text("utf-8") for path in files] == list(steps.steps())
