@@ -81,7 +81,7 @@ class GoBox(QLineEdit):
             super().keyPressEvent(event)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        if self.off_present and not self.text() and not self.hasFocus():
+        if self.off_present and not self.text():
             self.back.emit()
             return
         super().mousePressEvent(event)

@@ -76,24 +76,21 @@ class RoadItem(QAbstractButton):
 
     def __init__(self, name: str, road: Road) -> None:
         super().__init__(road)
-        self.name, self.under = name, ""
-        self.letter = ""
+        self.name, self.plain, self.under = name, "", ""
+        self.letter, self.letter_at = "", -1
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
 
     def say(self, words: str, under: str) -> None:
         """The word, with & before its Alt letter, and what lies there."""
-        self.letter = words[words.find("&") + 1].lower() if "&" in words else ""
-        self.setText(words)
+        # Qt's own mnemonics click only after a tenth of a second, so the window handles Alt itself
+        words = words.replace("&&", "\0")
+        self.letter_at = words.find("&")
+        self.letter = words[self.letter_at + 1].lower() if self.letter_at >= 0 else ""
+        self.plain = words.replace("&", "").replace("\0", "&")
         self.under = under
-        plain = self.plain
-        self.setAccessibleName(f"{plain}, {under}" if under not in ("", "—") else plain)
+        self.setAccessibleName(f"{self.plain}, {under}" if under not in ("", "—") else self.plain)
         self.update()
-
-    @property
-    def plain(self) -> str:
-        """The word without the mark of its Alt letter."""
-        return self.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
 
     def wide(self) -> float:
         """How much room its words take [px]."""
@@ -117,9 +114,8 @@ class RoadItem(QAbstractButton):
             ink.text(pad, px(29), self.plain, 17, SEMIBOLD)
             ink.text(pad, px(47), self.under, 14, color="ink2")
             if road.letters_shown and self.letter:
-                at = self.text().find("&")
-                left = ink.width(self.text()[:at], 17, SEMIBOLD)
-                ink.fill(pad + left, px(31), ink.width(self.text()[at + 1], 17, SEMIBOLD), 2, "ink")
+                left = ink.width(self.plain[: self.letter_at], 17, SEMIBOLD)
+                ink.fill(pad + left, px(31), ink.width(self.plain[self.letter_at], 17, SEMIBOLD), 2, "ink")
             if self.hasFocus():
                 ink.frame(0, 0, width, height, 3, "focus")
 
@@ -147,6 +143,7 @@ class Road(QWidget):
         self.go_box = go_box
         go_box.setParent(self)
         self.setAccessibleName(self.tr("Road"))
+        self.say({})
 
     def names(self) -> dict[str, str]:
         """The words of the road, & before each Alt letter."""
