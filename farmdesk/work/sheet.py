@@ -45,7 +45,7 @@ from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import now_of, ready, work_out
 from farmdesk.work.goodhours import GoodHours
 from farmdesk.work.lots import _lot, deviations
-from farmdesk.work.portions import method_words, place_list, rain_days, state_of, where
+from farmdesk.work.portions import form_words, method_words, place_list, rain_days, state_of, where
 from farmdesk.work.reading_in import coverage_frac
 from farmdesk.work.stories import SheetStory, Weight
 from farmdesk.work.strips import lot_strip
@@ -277,12 +277,14 @@ def _green(picture: Picture, lot: LotPicture, state: str) -> tuple[Line, ...]:
     moisture = None
     if points and stored_g(lot) is not None:
         last = points[-1]
-        tool = picture.things.instruments.get(last.instrument)
         moisture = N_(
-            "sheet", "{value}, {tool}, {day}, in {form}", value=pct(last.wb_frac),
-            tool=f"{tool.kind} {last.instrument}" if tool else last.instrument,
-            day=Day(picture.time.farm_day(last.at_utc_s)), form=N_("sheet", "the store"),
-        )  # fmt: skip
+            "sheet",
+            "{value} by {tool}, {day}, {form}",
+            value=pct(last.wb_frac),
+            tool=last.instrument or N_("sheet", "meter"),
+            day=Day(picture.time.farm_day(last.at_utc_s)),
+            form=form_words(picture, lot)[1],
+        )
     rows: list[Line] = [(N_("sheet", "moisture"), moisture)]
     for head, quantity, unit, decimals in (
         (N_("sheet", "water activity"), "aw", "", 2),
