@@ -12,15 +12,17 @@ from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QColor, QImage, QMouseEvent, QWheelEvent
 from PySide6.QtWidgets import QApplication
 
-from farmdesk.clock import HOUR_S
+from farmdesk.clock import DAY_S, HOUR_S
 from farmdesk.desk import theme
 from farmdesk.desk.charts.chart import Chart
+from farmdesk.desk.charts.marks import said_once
 from farmdesk.desk.charts.paint import Plot
+from farmdesk.desk.charts.readings import ends_of
 from farmdesk.desk.lanes import Inline
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.tables.points import heads_of, rows_of
 from farmdesk.text import ENGLISH
-from farmdesk.work.figures import HAND, LOGGER, Curve, Figure
+from farmdesk.work.figures import HAND, LOGGER, METER, Curve, Figure
 from tests.desk import samples
 
 
@@ -45,10 +47,6 @@ def painted(chart: Chart) -> QImage:
 def count(image: QImage, wanted: Callable[[QColor], bool], left: int = 0, right: int = 10_000) -> int:
     columns = range(max(0, left), min(right, image.width()))
     return sum(wanted(image.pixelColor(x, y)) for x in columns for y in range(image.height()))
-
-
-def dark(color: QColor) -> bool:
-    return color.lightness() < 90
 
 
 def drawn(color: QColor) -> bool:
@@ -222,9 +220,26 @@ def test_good_hours_are_their_own_axis(chart):
     assert [label for _, label in view.x_ticks][:2] == ["0", "10"]
 
 
-def test_flags_of_one_month_name_it_once_and_stand_apart(chart):
-    image = painted(chart)
-    assert count(image, dark) > 500
-    from farmdesk.desk.charts.marks import _said_once  # the words of the flags, which the picture alone cannot tell
+def test_flags_of_one_month_name_it_once():
+    assert said_once(list(samples.drying().flags), ENGLISH) == ["17", "18", "19 Jan"]
 
-    assert _said_once(list(samples.drying().flags), ENGLISH) == ["17", "18", "19 Jan"]
+
+def test_the_lots_own_reading_is_written_large_and_a_portions_with_its_bed():
+    figure = samples.drying()
+    wetted = Curve(METER, np.array([float(samples.jan(14, 17))]), np.array([24.1]), place="17")
+    ends = ends_of(replace(figure, curves=(*figure.curves, wetted)))
+    assert [(end.place, end.y) for end in ends] == [("", 19.7), ("17", 24.1)]
+
+
+def test_with_three_flags_the_view_ends_a_little_after_the_last_and_stepping_back_shows_the_fan(chart, qtbot):
+    base = samples.drying()
+    far = base.x_high + 20 * DAY_S
+    chart.show_figure(replace(base, x_high=far, subtitle=None))
+    low, high = chart.plot.in_view()
+    last = base.flags[-1].x
+    assert last < high < last + 0.2 * (last - low)
+    for _ in range(8):
+        qtbot.keyClick(chart, Qt.Key.Key_Minus)
+    assert chart.plot.in_view()[1] >= far
+    chart.show_figure(replace(base, x_high=far, flags=base.flags[:2]))  # an open end: the whole fan
+    assert chart.plot.in_view()[1] == pytest.approx(far)

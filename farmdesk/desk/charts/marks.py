@@ -168,7 +168,7 @@ def _flags(ink: On, view: View) -> None:
     flags = [flag for flag in figure.flags if scale.shows(flag.x)]
     if not flags:
         return
-    texts = _said_once(flags, view.words)
+    texts = said_once(flags, view.words)
     weights = [BOLD if flag.likely else SEMIBOLD for flag in flags]
     widths = [ink.width(text, 14, weight) + px(10) for text, weight in zip(texts, weights, strict=True)]
     tall = px(20)
@@ -198,7 +198,7 @@ def _flags(ink: On, view: View) -> None:
         ink.text(label.left(), label.bottom() - px(5), said, 13, color="ink2")
 
 
-def _said_once(flags: list[Flag], words: Words) -> list[str]:
+def said_once(flags: list[Flag], words: Words) -> list[str]:
     """The flags' words; days of one month name it once, at the end."""
     said = []
     for flag, after in zip_longest(flags, flags[1:]):

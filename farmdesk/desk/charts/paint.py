@@ -18,14 +18,15 @@ from PySide6.QtWidgets import QGraphicsView, QWidget
 from farmdesk.clock import FarmTime
 from farmdesk.desk.charts import marks
 from farmdesk.desk.charts.scale import Scale
-from farmdesk.work.ticks import Tick, number_ticks, time_ticks
 from farmdesk.desk.charts.view import On, View
 from farmdesk.desk.theme import look
 from farmdesk.text import ENGLISH, Words
 from farmdesk.work.figures import Curve, Figure
+from farmdesk.work.ticks import Tick, number_ticks, time_ticks
 
 UPPER_SHARE, LOWER_SHARE = 62, 38  # of the height, where a second chart hangs under the first
 PAN_FRAC, ZOOM_FACTOR = 0.1, 1.25
+AFTER_FLAGS_FRAC = 0.15
 CLOSEST_FRAC = 0.005  # no closer than a two-hundredth of the whole
 
 
@@ -225,11 +226,11 @@ class Plot(pg.GraphicsView):
         self.viewport().update()
 
     def whole(self) -> None:
-        """Show everything."""
+        """Show everything up to a little after the latest flag; a fan that runs on is reached by stepping back."""
         figure = self.upper.figure
         self.moved = False
         if figure is not None:
-            self.upper.box.setXRange(figure.x_low, figure.x_high, padding=0)
+            self.upper.box.setXRange(figure.x_low, _end_of_interest(figure), padding=0)
 
     def pan(self, by_frac: float) -> None:
         """Move along x by a share of what is in view."""
@@ -282,3 +283,11 @@ class Plot(pg.GraphicsView):
                 marks.asked(ink, self._views[0], *self.asked)
             if self.ringed:
                 ink.frame(0, 0, self.width(), self.height(), 3, "focus")
+
+
+def _end_of_interest(figure: Figure) -> float:
+    """Where the view ends when nobody has moved it; with an open end the whole fan is shown."""
+    if figure.fan is None or len(figure.flags) < 3:
+        return figure.x_high
+    last = max([flag.x for flag in figure.flags] + [float(curve.x[-1]) for curve in figure.curves if curve.x.size])
+    return min(figure.x_high, last + AFTER_FLAGS_FRAC * (last - figure.x_low))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainter, QPainterPath, QPen, QPolygonF
@@ -9,7 +11,7 @@ from PySide6.QtGui import QPainter, QPainterPath, QPen, QPolygonF
 from farmdesk.desk.charts.scale import around
 from farmdesk.desk.charts.view import On, View
 from farmdesk.desk.theme import BOLD, REGULAR, SEMIBOLD
-from farmdesk.work.figures import ANCHOR, HAND, LOGGER, METER, RAW, TRAY, Curve
+from farmdesk.work.figures import ANCHOR, HAND, LOGGER, METER, RAW, TRAY, Curve, Figure
 
 POINTS_SHOWN = 150  # more than this in view are a line; their marks would cover it
 
@@ -96,28 +98,47 @@ def write_values(ink: On, view: View, curve: Curve) -> None:
             ink.text(spot.left(), spot.bottom() - px(4), text, size, weight, color)
 
 
-def write_latest(ink: On, view: View) -> None:
-    """The last reading of an unlabelled chart, written large; portions carry their place."""
-    scale, px, figure = view.scale, ink.look.px, view.figure
-    ends = []
+@dataclass(frozen=True, slots=True)
+class End:
+    """The last reading of a curve."""
+
+    x: float
+    y: float
+    role: str
+    place: str
+    points_n: int
+
+
+def ends_of(figure: Figure) -> list[End]:
+    """The last readings of an unlabelled chart: of the lot first, then of its portions, each place once.
+
+    The lot's is the one of the curve with the most points, for a portion's curve begins later.
+    """
+    found: list[End] = []
     for curve in figure.curves:
-        if curve.role in (TRAY, METER) and not curve.labelled:
-            finite = np.flatnonzero(np.isfinite(curve.y))
-            if finite.size:
-                ends.append((float(curve.x[finite[-1]]), curve.role == METER, float(curve.y[finite[-1]]), curve.place))
-    if not ends or view.second:
+        finite = np.flatnonzero(np.isfinite(curve.y))
+        if curve.role in (TRAY, METER) and not curve.labelled and finite.size:
+            last = finite[-1]
+            found.append(End(float(curve.x[last]), float(curve.y[last]), curve.role, curve.place, finite.size))
+    newest: dict[str, End] = {}
+    for end in sorted(found, key=lambda end: (end.x, end.role == METER)):
+        newest[end.place] = end
+    points_n = {place: max(end.points_n for end in found if end.place == place) for place in newest}
+    return sorted(newest.values(), key=lambda end: -points_n[end.place])
+
+
+def write_latest(ink: On, view: View) -> None:
+    """The last reading of an unlabelled chart, written large; those of portions with their place."""
+    if view.second:
         return
-    x, _, y, _ = max(ends)
+    scale, px = view.scale, ink.look.px
     within = scale.box.adjusted(0, -px(18), 0, 0)
-    if scale.shows(x):
-        text = view.words.number(y, figure.y_decimals)
-        spots = around(scale.point(x, y), ink.width(text, 17, BOLD), px(18), px(8))
+    for i, end in enumerate(ends_of(view.figure)):
+        if not scale.shows(end.x):
+            continue
+        size, weight, color = (17, BOLD, "ink") if i == 0 else (14, REGULAR, "ink2")
+        text = view.words.number(end.y, view.figure.y_decimals)
+        text = text if i == 0 or not end.place else f"{end.place}: {text}"
+        spots = around(scale.point(end.x, end.y), ink.width(text, size, weight), px(size + 1), px(8))
         if spot := view.taken.place(spots, within):
-            ink.text(spot.left(), spot.bottom() - px(4), text, 17, BOLD)
-    places = {place for _, _, _, place in ends if place}
-    for place in places if len(places) > 1 else ():
-        x, _, y, _ = max(end for end in ends if end[3] == place)
-        if scale.shows(x):
-            spots = around(scale.point(x, y), ink.width(place, 13), px(15))
-            if spot := view.taken.place(spots, within):
-                ink.text(spot.left(), spot.bottom() - px(3), place, 13, REGULAR, "ink2")
+            ink.text(spot.left(), spot.bottom() - px(4), text, size, weight, color)

@@ -7,11 +7,11 @@ from dataclasses import dataclass, field
 from PySide6.QtGui import QPainter
 
 from farmdesk.desk.charts.scale import Scale, Taken
-from farmdesk.work.ticks import Tick
 from farmdesk.desk.theme import look
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.text import Words
 from farmdesk.work.figures import Figure
+from farmdesk.work.ticks import Tick
 
 
 class On(Ink):
