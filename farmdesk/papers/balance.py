@@ -9,15 +9,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from farmdesk.papers.letters import BOLD, LEAST_PT, SEMIBOLD, fitted, width
+from farmdesk.papers.letters import BOLD, LEAST_PT, SEMIBOLD, fitted, shortened, width
 from farmdesk.papers.page import Page
 from farmdesk.papers.place import Box, Point, in_rows
 from farmdesk.text import N_, Num, Text, Words, kg
 from farmdesk.work.stories import BalancePart, Weight
 
 NOT_MEASURED = N_("papers", "not measured")
-LABEL_PT, ROW_PT = 10.0, 13.0
+LABEL_PT, ROW_PT, FIGURE_PT = 10.0, 13.0, 15.0
 MILL_BAR_PT = 18.0
+DOUBTED = ("estimated", "computed")
 NEAR_PT = 84.0  # a label may stand this far from its piece
 LEAST_PIECE_PT = 3.0  # the unexplained is never drawn thinner
 # shades and patterns of the mill's pieces; husk and water are hatched as in the store and on the beds
@@ -54,30 +55,43 @@ class Heaps:
 
     def words_height(self) -> float:
         """What the words below the heaps take [pt]."""
-        return 17 + max((len(broken) for _, broken in self.names()), default=1) * ROW_PT
+        figures = max((len(broken) for _, broken, _ in self.figures()), default=1)
+        return 17 + (figures - 1) * FIGURE_PT + max((len(broken) for _, broken in self.names()), default=1) * ROW_PT
+
+    def figures(self) -> list[tuple[float, list[str], str]]:
+        """The weights in words, or that one was not measured: size, lines, font."""
+        found = []
+        for _, weight in self.weights:
+            if weight.grams is None:
+                said, font = self.words.say(NOT_MEASURED), SEMIBOLD
+            else:
+                said, font = weight_words(weight.grams, self.words, about=weight.mark in DOUBTED), BOLD
+            found.append((*fitted(said, 13, self.column - 6, font), font))
+        return found
 
     def paint(self, page: Page, box: Box) -> None:
         """Paint them into a rectangle as wide as was said."""
         foot = box.bottom - self.words_height()
         most = max((weight.grams or 0 for _, weight in self.weights), default=0) or 1
-        for i, ((_, weight), (size, name)) in enumerate(zip(self.weights, self.names(), strict=True)):
+        figures = self.figures()
+        below = foot + 14 + (max(len(broken) for _, broken, _ in figures) - 1) * FIGURE_PT if figures else foot
+        columns = zip(self.weights, self.names(), figures, strict=True)
+        for i, ((_, weight), (size, name), (fit, figure, font)) in enumerate(columns):
             left = box.left + i * self.column
             last = self.final and i == len(self.weights) - 1
             right = left + self.column - (10 if self.column < 120 else 16)
             if weight.grams is None:
                 page.frame(Box(left, foot - 10, right, foot), 0.75, "rule", dash=(2.4, 1.8))
-                said, font = self.words.say(NOT_MEASURED), SEMIBOLD
             else:
                 heap = Box(left, foot - max(1.0, (foot - box.top) * weight.grams / most), right, foot)
-                estimated = weight.mark != "measured"
+                estimated = weight.mark in DOUBTED
                 page.frame(heap, 0.75, "ink", "#303030" if last and not estimated else "paper" if estimated else "band")
                 if estimated:
                     page.pattern(heap, "estimated")
-                said, font = weight_words(weight.grams, self.words, about=weight.mark == "estimated"), BOLD
-            fit, broken = fitted(said, 13, self.column - 6, font)
-            page.text(left, foot + 14, broken[0] if broken else "", fit, font, "ink")
+            for n, line in enumerate(figure):
+                page.text(left, foot + 14 + FIGURE_PT * n, line, fit, font)
             for n, line in enumerate(name):
-                page.text(left, foot + 14 + ROW_PT * (n + 1), line, size, color="ink2")
+                page.text(left, below + ROW_PT * (n + 1), line, size, color="ink2")
 
 
 # the mill
@@ -168,15 +182,14 @@ def paint_screens(page: Page, box: Box, screens: Sequence[tuple[Text, int]], wor
         return
     step = min(box.height / len(rows), size * 1.76)
     size = max(LEAST_PT, min(size, step / 1.15))
-    name_pt = min(max(width(name, size) for name, _, _ in rows), box.width * 0.36)
+    name_pt = min(max(width(name, size) for name, _, _ in rows), box.width * 0.45)
     said_pt = max(width(said, size) for _, _, said in rows)
     left = box.left + name_pt + 7
     longest = max(box.right - left - said_pt - 8, 6.0)
     most = max((grams for _, grams, _ in rows), default=1) or 1
     for i, (name, grams, said) in enumerate(rows):
         base = box.top + step * (i + 0.5) + size * 0.34
-        fit, broken = fitted(name, size, name_pt + 1)
-        page.text(left - 7, base, broken[0], fit, align="right")
+        page.text(left - 7, base, shortened(name, size, name_pt + 0.1), size, align="right")
         tall = min(size * 0.86, step - 3)
         bar = Box(left, base - size * 0.34 - tall / 2, left + longest * grams / most, base - size * 0.34 + tall / 2)
         page.frame(bar, 0.75, "ink", "#C8C8C8")
@@ -218,6 +231,6 @@ def paint_hill(page: Page, box: Box, hill: Sequence[tuple[str, float, float, boo
     codes = " ".join(row[0] for row in mine)
     name = N_("papers", "block {code}", code=codes) if len(mine) == 1 else N_("papers", "blocks {codes}", codes=codes)
     x, y = at(max((row[1] + row[2]) / 2 for row in mine))
-    size, broken = fitted(words.say(name), LABEL_PT, max(x - 10 - box.left, 40.0), SEMIBOLD)
-    end = max(x - 7, box.left + width(broken[0], size, SEMIBOLD))
-    page.text(end, y - 5, broken[0], size, SEMIBOLD, align="right")
+    said = words.say(name)
+    if x - 7 - width(said, LABEL_PT, SEMIBOLD) > box.left - 8:  # else the headline alone says it
+        page.text(x - 7, y - 5, said, LABEL_PT, SEMIBOLD, align="right")

@@ -38,11 +38,15 @@ class CrewPaper:
     def head(self, day: Text | Day) -> None:
         """Title on the left; day and a line for the name on the right."""
         size, title = fitted(self.title, 27, self.width * 0.5, DISPLAY)
-        x = self.page.text(self.left, self.y + 24, title[0], size, DISPLAY)
-        self.page.practice_word(x + 9, self.y + 24)
+        for n, line in enumerate(title):
+            x = self.page.text(self.left, self.y + 24 + n * 30, line, size, DISPLAY)
+        self.y += 30 * (len(title) - 1)
+        x = self.page.practice_word(x + 9, self.y + 24)
         said = self.say(day)
-        day_pt, days = fitted(said, 13, self.width * 0.42, BOLD)
-        self.page.text(self.right, self.y + 9, days[0], day_pt, BOLD, align="right")
+        day_pt, days = fitted(said, 13, self.right - x - 24, BOLD)
+        for n, line in enumerate(days):
+            self.page.text(self.right, self.y + 9 + n * 15, line, day_pt, BOLD, align="right")
+        self.y += 15 * (len(days) - 1)
         self.blank(self.right, self.y + 26, self.say(N_("papers", "done by")), 74)
         self.y += 33
         self.page.level(self.left, self.right, self.y, 1.5, "ink")

@@ -8,6 +8,7 @@ are struck beforehand.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import timedelta
 
 from farmdesk.clock import FarmTime
@@ -22,6 +23,7 @@ from farmdesk.papers.letters import (
     SERIF_SEMIBOLD,
     fitted,
     lines,
+    shortened,
     width,
 )
 from farmdesk.papers.page import Target
@@ -32,6 +34,10 @@ from farmdesk.text import N_, Day, Fact, Listing, Moment, Num, Text, Words, kg
 from farmdesk.work.stories import Lying, TodayStory, VesselStory
 
 BODY, STRUCK_PT = 12.0, 14.0
+HOUR_PT, HEADS_PT = 46.0, 11.0  # before the night's boxes, and above them
+NIGHT_COLUMNS = (
+    N_("papers", "hour"), N_("papers", "pH"), N_("papers", "mass °C"), N_("papers", "°Bx"), N_("papers", "note"),
+)  # fmt: skip
 METER_UP_TO_WB_FRAC = 0.35  # above it a grain meter stands outside its scale (common practice, no source)
 NIGHT_CHECKS = ((20, 30), (23, 30), (2, 30), (4, 45))  # hours of the night round (common practice, no source)
 READ_AT_H, MORNING_H = 16, 6
@@ -69,17 +75,17 @@ def write_night_sheet(
 def _night(sheet: CrewPaper) -> None:
     story = sheet.story
     checks = _checks(story, sheet.time)
-    high = 47 + STEP * len(checks)
     sheet.head(N_("papers", "night of {day}", day=Day(story.day, weekday=True, year=True, long=True)))
     _caution(sheet)
     if not story.vessels:
         sheet.sentences(sheet.say(N_("papers", "No vessel is at work tonight.")), 13)
     for n, vessel in enumerate(story.vessels):
-        if n and sheet.y + high > sheet.floor:
+        head = _head_of(sheet, vessel)
+        if n and sheet.y + 10 + head.height + HEADS_PT + STEP * len(checks) > sheet.floor:
             sheet.turn()
         elif n:
             sheet.rule()
-        _vessel(sheet, vessel, checks)
+        _vessel(sheet, vessel, head, checks)
 
 
 def _checks(story: TodayStory, time: FarmTime) -> list[str]:
@@ -107,38 +113,54 @@ def _caution(sheet: CrewPaper) -> None:
     sheet.y += high + 8
 
 
-def _vessel(sheet: CrewPaper, vessel: VesselStory, checks: Sequence[str]) -> None:
-    page, say, top = sheet.page, sheet.say, sheet.y
-    x = page.text(sheet.left, top + 16, vessel.code, 18, BOLD)
+@dataclass(frozen=True)
+class _Head:
+    """What stands above a vessel's boxes: on the left lot and last reading, on the right its end."""
+
+    left: tuple[tuple[str, float, str], ...]  # line, size, token of colour
+    right: tuple[str, ...]
+    code_pt: float
+
+    @property
+    def height(self) -> float:
+        return 6 + 14.5 * max(len(self.left), len(self.right), 1)
+
+
+def _head_of(sheet: CrewPaper, vessel: VesselStory) -> _Head:
+    end = sheet.say(_end_words(sheet, vessel))
+    if _ends_by_night(sheet, vessel):
+        end = sheet.say(N_("papers", "in the night: {end}", end=end))
     weight = kg(vessel.grams)
     name = N_("papers", "{lot}, {method}, {weight}", lot=vessel.lot, method=vessel.method, weight=weight)
     since = Moment(sheet.time.local(vessel.filled_utc_s), weekday=True)
-    end = say(_end_words(sheet, vessel))
+    said = N_("papers", "since {since}; {last}", since=since, last=_last_words(sheet, vessel))
+    code_pt = width(vessel.code, 18, BOLD) + 9
+    room = sheet.width * 0.58 - code_pt
+    left = [(line, BODY, "ink") for line in lines(sheet.say(name), BODY, room)]
+    left += [(line, 11.0, "ink2") for line in lines(sheet.say(said), 11, room)]
+    return _Head(tuple(left), tuple(lines(end, BODY, sheet.width * 0.4, BOLD)), code_pt)
+
+
+def _vessel(sheet: CrewPaper, vessel: VesselStory, head: _Head, checks: Sequence[str]) -> None:
+    page, top = sheet.page, sheet.y
+    page.text(sheet.left, top + 15, vessel.code, 18, BOLD)
     if _ends_by_night(sheet, vessel):
-        page.fill(Box(sheet.left, top + 22, sheet.left + width(vessel.code, 18, BOLD), top + 25), "ink")
-        end = say(N_("papers", "in the night: {end}", end=end))
-    end_pt, ends = fitted(end, BODY, sheet.width * 0.46, BOLD)
-    for n, line in enumerate(ends[:2]):
-        page.text(sheet.right, top + 13 + n * 14, line, end_pt, BOLD, align="right")
-    room = sheet.right - max(width(line, end_pt, BOLD) for line in ends) - 12
-    size, broken = fitted(say(name), BODY, room - x - 9)
-    page.text(x + 9, top + 13, broken[0], size)
-    said = say(N_("papers", "since {since}; {last}", since=since, last=_last_words(sheet, vessel)))
-    size, broken = fitted(said, 11, room - x - 9)
-    page.text(x + 9, top + 28, broken[0], size, color="ink2")
-    wides = [BOX_WIDE, BOX_WIDE, BOX_WIDE, BOX_WIDE]
-    at = sheet.left + 46
+        page.fill(Box(sheet.left, top + 20, sheet.left + head.code_pt - 9, top + 23), "ink")
+    for n, (line, size, color) in enumerate(head.left):
+        page.text(sheet.left + head.code_pt, top + 12 + n * 14.5, line, size, color=color)
+    for n, line in enumerate(head.right):
+        page.text(sheet.right, top + 12 + n * 14.5, line, BODY, BOLD, align="right")
+    sheet.y = top + head.height
+    wides = [BOX_WIDE] * 4
+    at = sheet.left + HOUR_PT
     wides.append(sheet.right - at - sum(wides) - 3 * len(wides))
-    heads = (
-        N_("papers", "hour"), N_("papers", "pH"), N_("papers", "mass °C"), N_("papers", "°Bx"), N_("papers", "note")
-    )  # fmt: skip
-    for head, wide in zip(heads, wides, strict=True):
-        page.text(at + 2, top + 41, say(head), LEAST_PT, color="ink2")
+    for name, wide in zip(NIGHT_COLUMNS, wides, strict=True):
+        page.text(at + 2, sheet.y + 8, shortened(sheet.say(name), LEAST_PT, wide), LEAST_PT, color="ink2")
         at += wide + 3
-    sheet.y = top + 44
+    sheet.y += HEADS_PT
     for check in checks:
         page.text(sheet.left, sheet.y + 15, check, 13, SEMIBOLD)
-        sheet.boxes(sheet.left + 46, sheet.y, wides)
+        sheet.boxes(sheet.left + HOUR_PT, sheet.y, wides)
         sheet.y += STEP
     sheet.y += 3
 
@@ -239,11 +261,12 @@ def _opening(sheet: CrewPaper) -> None:
     sheet.heading(N_("papers", "Open, in this order"))
     hour = sheet.say(N_("papers", "hour"))
     for when, rows, why in _opening_rows(sheet):
-        high = len(rows) * 21 + len(why) * LEAST_PT * LEADING + 6
+        size, said = fitted(when, BODY, 124, SEMIBOLD, most_n=2)
+        high = max(len(rows) * 21 + len(why) * LEAST_PT * LEADING, len(said) * size * 1.25) + 6
         if sheet.y + high > sheet.floor:
             sheet.turn()
-        size, said = fitted(when, BODY, 124, SEMIBOLD, most_n=2)
-        for n, line in enumerate(said[:3]):
+        after = sheet.y + high
+        for n, line in enumerate(said):
             sheet.page.text(sheet.left, sheet.y + 12 + n * size * 1.25, line, size, SEMIBOLD)
         for n, beds in enumerate(rows):
             x = sheet.left + 132
@@ -252,7 +275,8 @@ def _opening(sheet: CrewPaper) -> None:
             if n == 0:
                 sheet.blank(sheet.right, sheet.y + 12, hour, 44)
             sheet.y += 21
-        sheet.y = paint_lines(sheet.page, sheet.left + 132, sheet.y - 2, why, LEAST_PT, SANS, "ink2") + 6
+        paint_lines(sheet.page, sheet.left + 132, sheet.y - 2, why, LEAST_PT, SANS, "ink2")
+        sheet.y = after
 
 
 COLUMNS = (
@@ -270,14 +294,15 @@ def _edges(sheet: CrewPaper) -> list[float]:
 def _columns(sheet: CrewPaper) -> None:
     for n, (head, x) in enumerate(zip(COLUMNS, _edges(sheet), strict=True)):
         align = "right" if n == 2 else "left"
-        sheet.page.text(x + (2 if n > 2 else 0), sheet.y + 9, sheet.say(head), 10, color="ink2", align=align)
+        said = shortened(sheet.say(head), 10, (BOX_WIDE if n > 2 else 40) - 2)
+        sheet.page.text(x + (2 if n > 2 else 0), sheet.y + 9, said, 10, color="ink2", align=align)
     sheet.y += 14
 
 
 def _reading(sheet: CrewPaper, code: str, lying: Lying) -> None:
     page, edges, base = sheet.page, _edges(sheet), sheet.y + 15
     page.text(edges[0], base, code, 13, BOLD)
-    page.text(edges[1], base, lying.lot, 11)
+    page.text(edges[1], base, shortened(lying.lot, 11, edges[2] - edges[1] - 34), 11)
     known = lying.moisture_wb_frac
     said = "–" if known is None else sheet.words.number(known * 100, 1)
     old = lying.last_utc_s is not None and sheet.time.farm_day(lying.last_utc_s) < sheet.story.day - timedelta(days=1)
@@ -296,8 +321,8 @@ def _reading(sheet: CrewPaper, code: str, lying: Lying) -> None:
 def _struck_words(sheet: CrewPaper) -> None:
     limit = Num(METER_UP_TO_WB_FRAC * 100, "%")
     said = sheet.say(N_("papers", "Struck: above {limit} the meter does not serve, only the tray.", limit=limit))
-    sheet.page.text(sheet.left, sheet.y + 9, said, fitted(said, 10, sheet.width)[0], color="ink2")
-    sheet.y += STRUCK_PT
+    size, broken = fitted(said, 10, sheet.width)
+    sheet.y = paint_lines(sheet.page, sheet.left, sheet.y, broken, size, SANS, "ink2")
 
 
 # the rain list
@@ -346,5 +371,6 @@ def _rain(sheet: CrewPaper) -> None:
         return
     sheet.rule()
     legend = sheet.say(N_("papers", "darker: more water, in %; dashed: free; north ↑"))
-    page.text(sheet.left, sheet.y + 9, legend, fitted(legend, 10, sheet.width)[0], color="ink2")
+    size, broken = fitted(legend, 10, sheet.width)
+    paint_lines(page, sheet.left, sheet.y, broken, size, SANS, "ink2")
     paint_yard(page, Box(room.left, sheet.y + 16, room.right, room.bottom), story.yard, sheet.words)

@@ -6,6 +6,7 @@ meter, triangle anchor, hollow dot logger, cross a value as it was read before i
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 import numpy as np
@@ -118,7 +119,9 @@ class _Chart(Panel):
             frame, x = Box(left, top, left + wide, top + 15), scale.x(flag.x)
             stem = min(max(x, left), left + wide)  # where a flag had to step aside, its stem bends to its day
             bend = min(frame.bottom + (abs(x - stem) * 0.8), foot)
-            self.page.course([(stem, frame.bottom), (x, bend), (x, foot)], 1.65 if flag.likely else 0.9)
+            course = [(stem, frame.bottom), (x, bend), (x, foot)]
+            self.page.course(course, 1.65 if flag.likely else 0.9)
+            self._keep_free(course)
             self.page.frame(frame, 1.5 if flag.likely else 0.9, "ink", "paper")
             self.page.text((frame.left + frame.right) / 2, frame.bottom - 4, text, PLAIN, font, align="middle")
             self.taken.take(frame)
@@ -133,18 +136,25 @@ class _Chart(Panel):
         for curve in self.figure.curves:
             if curve.role == ANCHOR or (curve.role == RAW and not self.crossed) or curve.x.size > POINTS_SHOWN:
                 continue
-            before: Point | None = None
-            for x, y in zip(curve.x, curve.y, strict=True):
-                at = self.scale.at(x, y) if np.isfinite(y) else None
-                if at is not None:
-                    self.taken.take(Box(at[0] - 3, at[1] - 3, at[0] + 3, at[1] + 3))
-                if at is not None and before is not None and curve.role in (TRAY, HAND):
-                    steps = range(1, 1 + int(max(abs(at[0] - before[0]), abs(at[1] - before[1])) / 4))
-                    for i in steps:
-                        share = i / (len(steps) + 1)
-                        mx, my = before[0] + (at[0] - before[0]) * share, before[1] + (at[1] - before[1]) * share
-                        self.taken.take(Box(mx - 1, my - 1, mx + 1, my + 1))
-                before = at
+            for run in self._runs(curve.x, curve.y):
+                for x, y in run:
+                    self.taken.take(Box(x - 3, y - 3, x + 3, y + 3))
+                if curve.role in (TRAY, HAND):
+                    self._keep_free(run)
+
+    def _keep_free(self, course: Sequence[Point]) -> None:
+        """No word may be written on a line through points."""
+        for (x0, y0), (x1, y1) in pairwise(course):
+            steps_n = 1 + int(max(abs(x1 - x0), abs(y1 - y0)) / 4)
+            for i in range(steps_n):
+                x, y = x0 + (x1 - x0) * i / steps_n, y0 + (y1 - y0) * i / steps_n
+                self.taken.take(Box(x - 1, y - 1, x + 1, y + 1))
+
+    def _runs(self, x: Floats, y: Floats) -> list[list[Point]]:
+        """A curve's points on the paper, parted at every hole."""
+        pieces = np.split(np.arange(x.size), np.flatnonzero(~np.isfinite(y)))
+        runs = [[self.scale.at(x[i], y[i]) for i in piece if np.isfinite(y[i])] for piece in pieces]
+        return [run for run in runs if run]
 
     def _free_above(self, top: float, left: float, right: float) -> float:
         """How high flags between two edges must stand so that no curve runs behind their words."""
@@ -159,10 +169,10 @@ class _Chart(Panel):
         return top
 
     def _runs_through(self, x: Floats, y: Floats, place: Box) -> bool:
-        points = [self.scale.at(a, b) for a, b in zip(x, y, strict=True) if np.isfinite(b)]
         return any(
             Box(min(a[0], b[0]), min(a[1], b[1]), max(a[0], b[0]) + 0.1, max(a[1], b[1]) + 0.1).meets(place)
-            for a, b in pairwise([*points[:1], *points])
+            for run in self._runs(x, y)
+            for a, b in pairwise([*run[:1], *run])
         )
 
     # curves
@@ -178,11 +188,8 @@ class _Chart(Panel):
         if curve.role not in pens:
             return
         weight, color, dash = pens[curve.role]
-        x, y = _thinned(curve.x, curve.y, self.box.width)
-        holes = np.flatnonzero(~np.isfinite(y))
-        for piece in np.split(np.arange(x.size), holes):
-            points = [self.scale.at(x[i], y[i]) for i in piece if np.isfinite(y[i])]
-            self.page.course(points, weight, color, dash)
+        for run in self._runs(*_thinned(curve.x, curve.y, self.box.width)):
+            self.page.course(run, weight, color, dash)
 
     def _points(self, curve: Curve) -> None:
         seen = [i for i in np.flatnonzero(np.isfinite(curve.y)) if self.scale.shows(curve.x[i])]

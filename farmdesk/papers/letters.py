@@ -9,6 +9,7 @@ from __future__ import annotations
 import unicodedata
 from functools import lru_cache
 
+from reportlab import rl_config
 from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 
@@ -27,6 +28,7 @@ UNKNOWN = "?"  # stands where a name has a sign that no font here can draw
 @lru_cache(maxsize=1)
 def load() -> None:
     """Read the font files, once."""
+    vars(rl_config)["useA85"] = 0  # streams stay binary: a fifth smaller, and a quarter of the time of a sheet saved
     for name in (SANS, SEMIBOLD, BOLD, SERIF, SERIF_SEMIBOLD, ITALIC, DISPLAY):
         # ASCII need not be readable in the file, and then only the signs shown are carried along
         pdfmetrics.registerFont(TTFont(name, str(paths.resource("fonts", f"{name}.ttf")), asciiReadable=0))
@@ -97,6 +99,13 @@ def _pieces(word: str, font: str, room: float) -> list[str]:
             piece = ""
         piece += sign
     return [*found, piece]
+
+
+def shortened(text: str, size_pt: float, width_pt: float, font: str = SANS) -> str:
+    """A text in one line of a width [pt] at a size [pt]; where it is longer its end is seen to be missing (…)."""
+    if width(text, size_pt, font) <= width_pt:
+        return text
+    return lines(text, size_pt, width_pt - width("…", size_pt, font), font)[0] + "…"
 
 
 def fitted(

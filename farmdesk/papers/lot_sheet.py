@@ -48,8 +48,9 @@ HEADER_PT = SQUARE_PT + 6
 PAD_PT, LEAST_PAD_PT = 7.0, 4.5  # above and below a rule
 GUTTER_PT = 24.0
 SIEVES_FRAC = 0.42  # of the width, beside the green coffee's facts
-CHART_PT, LEAST_CHART_PT = (176.0, 96.0)
-HEAPS_PT, LEAST_HEAPS_PT = (66.0, 24.0)
+CHART_PT, HEAPS_PT = 176.0, 66.0
+LEAST_CHART_PT, LEAST_HEAPS_PT = 96.0, 24.0
+SMALLEST_CHARTS = ((72.0, 8.0), (0.0, 1.0))  # where words would have to go; 0: the drying curve is left out
 EASY_PT, EASE_FRAC = 10.5, 0.4  # charts keep this much of their wish while letters can still give way
 LEAST_LINES = {"differed": 2, "done": 4, "green": 3, "who": 3}  # no block is cut below these
 
@@ -88,6 +89,7 @@ class _Sheet:
         self.column = (self.width - GUTTER_PT) / 2
         self.size = WISH_PT
         self.pad = PAD_PT
+        self.chart_pt, self.heaps_pt = LEAST_CHART_PT, LEAST_HEAPS_PT
         self.most: dict[str, int] = {}  # lines left to a block, where it had to be cut
         self.used: dict[str, int] = {}  # lines it takes now
 
@@ -120,15 +122,37 @@ class _Sheet:
             easy = self.size <= EASY_PT or self._total(bands, EASE_FRAC) <= room + shorter
             if easy and self._total(bands) <= room:
                 return bands
-            if self.size > LEAST_PT:
-                self.size = max(LEAST_PT, self.size - STEP_PT)
-                self.pad = max(LEAST_PAD_PT, self.pad - STEP_PT)
-                continue
+            if self.size <= LEAST_PT:
+                break
+            self.size = max(LEAST_PT, self.size - STEP_PT)
+            self.pad = max(LEAST_PAD_PT, self.pad - STEP_PT)
+        for self.chart_pt, self.heaps_pt in SMALLEST_CHARTS:
+            bands = self._cut(room)
+            if self._total(bands) <= room:
+                break
+        return bands
+
+    def _cut(self, room: float) -> list[_Band]:
+        """Take lines from the longest block until all fit, then give back those that were not needed."""
+        self.most = {}
+        bands = self._bands()
+        whole = dict(self.used)
+        while self._total(bands) > room:
             spare = {key: n - LEAST_LINES[key] for key, n in self.used.items() if n > LEAST_LINES[key]}
             if not spare:
                 return bands
             longest = max(spare, key=lambda key: (spare[key], key))
             self.most[longest] = self.used[longest] - 1
+            bands = self._bands()
+        for key in sorted(self.most):
+            while self.most[key] < whole[key]:
+                self.most[key] += 1
+                longer = self._bands()
+                if self._total(longer) > room:
+                    self.most[key] -= 1
+                    break
+                bands = longer
+        return bands
 
     def _bands(self) -> list[_Band]:
         self.used = {}
@@ -221,7 +245,8 @@ class _Sheet:
 
     def _method(self) -> _Band | None:
         """What was done, and beside it the drying curve."""
-        story, figure = self.story, self.story.drying
+        story = self.story
+        figure = story.drying if self.chart_pt else None
         if not story.done and figure is None:
             return None
         wide = self.column if figure is not None else self.width
@@ -238,7 +263,7 @@ class _Sheet:
         beside = Heading(self.say(figure.title), self.say(N_("papers", "moisture, % wet basis")), self.column)
         legend = lines(caption(figure, self.words), LEGEND_PT, self.column)
         above = beside.height + len(legend) * LEGEND_PT * LEADING
-        least = max(head.height + rows.height, above + LEAST_CHART_PT)
+        least = max(head.height + rows.height, above + self.chart_pt)
         tall = CHART_PT if story.balance else CHART_PT * 1.35
         left = self.right - self.column
 
@@ -264,7 +289,7 @@ class _Sheet:
             head.paint(self.page, box.left, box.top)
             heaps.paint(self.page, Box(box.left, box.top + head.height, box.right, box.bottom))
 
-        return _Band(fixed + LEAST_HEAPS_PT, fixed + HEAPS_PT, paint)
+        return _Band(fixed + self.heaps_pt, fixed + HEAPS_PT, paint)
 
     def _mill(self) -> _Band | None:
         story = self.story
