@@ -31,7 +31,7 @@ def view(qtbot, at) -> LotView:
     desk.as_of = desk.present = samples.EVENING
     made = LotView(desk, None)
     qtbot.addWidget(made)
-    made.resize(900, 640)
+    made.resize(900, 660)
     made.show()
     made.show_story(samples.lot_13w())
     QApplication.processEvents()

@@ -27,7 +27,7 @@ from farmdesk.desk.widgets.title import Title
 from farmdesk.errors import Question
 from farmdesk.work.stories import LotStory
 
-STRIP_PX, CHARTS_LEAST_PX, BALANCE_PX, RIVER_PX, NUMBERS_PX = 68, 206, 74, 124, 72
+STRIP_PX, CHARTS_LEAST_PX, BALANCE_PX, RIVER_PX, NUMBERS_PX = 68, 204, 74, 124, 66
 FERMENT_PX, GUTTER_PX, GAP_PX = 280, 32, 6
 DROPS = ("numbers", "river", "balance", "notes")
 

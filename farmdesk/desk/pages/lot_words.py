@@ -72,7 +72,7 @@ class Numbers(Drawn):
         ink.text(0, px(37), self.tr("as measured"), 14, color="ink2")
         rows = ink.lines(self.words.say(self.of), first - px(8), 14)
         for i, row in enumerate(rows[:2]):
-            ink.text(0, px(57 if len(rows) == 1 else 54 + 14 * i), row, 14 if len(rows) == 1 else 13, color="ink2")
+            ink.text(0, px(57 if len(rows) == 1 else 50 + 14 * i), row, 14 if len(rows) == 1 else 13, color="ink2")
         columns = self._columns(ink, self.width() - first)
         spare = self.width() - first - sum(wide for _, wide in columns)
         gap = min(spare / max(1, len(columns) - 1), px(52))
