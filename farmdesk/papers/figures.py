@@ -112,9 +112,7 @@ class _Chart(Panel):
         fonts = [BOLD if flag.likely else SEMIBOLD for flag in flags]
         wides = [width(text, PLAIN, font) + 8 for text, font in zip(texts, fonts, strict=True)]
         foot = scale.y(figure.target[0]) if figure.target else box.bottom
-        wanted = [scale.x(flag.x) - wide / 2 for flag, wide in zip(flags, wides, strict=True)]
-        lefts = apart(wanted, wides, 4, box.left, box.right)
-        top = self._free_above(foot - 40, lefts[0], lefts[-1] + wides[-1])
+        lefts, top = self._free_place([scale.x(flag.x) for flag in flags], wides, foot - 40)
         for flag, text, font, wide, left in zip(flags, texts, fonts, wides, lefts, strict=True):
             frame, x = Box(left, top, left + wide, top + 15), scale.x(flag.x)
             stem = min(max(x, left), left + wide)  # where a flag had to step aside, its stem bends to its day
@@ -142,6 +140,11 @@ class _Chart(Panel):
                 if curve.role in (TRAY, HAND):
                     self._keep_free(run)
 
+        if self.figure.fan is not None:
+            for edge in (self.figure.fan.low, self.figure.fan.high):
+                for run in self._runs(self.figure.fan.x, edge):
+                    self._keep_free(run)
+
     def _keep_free(self, course: Sequence[Point]) -> None:
         """No word may be written on a line through points."""
         for (x0, y0), (x1, y1) in pairwise(course):
@@ -156,24 +159,33 @@ class _Chart(Panel):
         runs = [[self.scale.at(x[i], y[i]) for i in piece if np.isfinite(y[i])] for piece in pieces]
         return [run for run in runs if run]
 
-    def _free_above(self, top: float, left: float, right: float) -> float:
-        """How high flags between two edges must stand so that no curve runs behind their words."""
-        courses = [(curve.x, curve.y) for curve in self.figure.curves]
+    def _free_place(self, days: Sequence[float], wides: Sequence[float], lowest: float) -> tuple[list[float], float]:
+        """Where flags stand (left edges, and their top) so that no curve runs behind their words.
+
+        As low as may be, then up, then aside to the right, where a drying curve has left room.
+        """
+        courses = [(curve.x, curve.y) for curve in self.figure.curves if curve.x.size <= POINTS_SHOWN]
         if self.figure.fan is not None:
             courses.append((self.figure.fan.x, self.figure.fan.high))
-        while top - 6 > self.box.top + LINE_PT:
-            place = Box(left - 4, top - LINE_PT, right + 4, top + 17)
-            if not any(self._runs_through(x, y, place) for x, y in courses):
-                break
-            top -= 6
-        return top
-
-    def _runs_through(self, x: Floats, y: Floats, place: Box) -> bool:
-        return any(
-            Box(min(a[0], b[0]), min(a[1], b[1]), max(a[0], b[0]) + 0.1, max(a[1], b[1]) + 0.1).meets(place)
+        steps = [
+            Box(min(a[0], b[0]), min(a[1], b[1]), max(a[0], b[0]) + 0.1, max(a[1], b[1]) + 0.1)
+            for x, y in courses
             for run in self._runs(x, y)
             for a, b in pairwise([*run[:1], *run])
-        )
+        ]
+        highest = self.box.top + LINE_PT
+        first: tuple[list[float], float] | None = None
+        for aside in range(0, int(self.box.width), 12):
+            wanted = [day - wide / 2 + aside for day, wide in zip(days, wides, strict=True)]
+            lefts = apart(wanted, wides, 4, self.box.left, self.box.right)
+            top = lowest
+            while top >= highest:
+                place = Box(lefts[0] - 4, top - LINE_PT, lefts[-1] + wides[-1] + 4, top + 17)
+                if not any(step.meets(place) for step in steps):
+                    return lefts, top
+                top -= 6
+            first = first or (lefts, max(top, highest))
+        return first or (list(days), highest)
 
     # curves
 

@@ -8,13 +8,14 @@ from farmdesk.clock import FarmTime
 from farmdesk.papers.letters import LEAST_PT, SEMIBOLD, width
 from farmdesk.papers.page import Page
 from farmdesk.papers.place import Box, Scale, Taken, apart
-from farmdesk.text import Words
+from farmdesk.text import N_, Words
 from farmdesk.work.figures import ANCHOR, Band, Figure
 from farmdesk.work.ticks import Tick, number_ticks, time_ticks
 
 SMALL, PLAIN, HEAVY = LEAST_PT, 10.0, 10.5
 LINE_PT = 12.5  # from one small baseline to the next
 DASHES = (3.6, 2.7)
+UNITS = {"good_h": N_("papers", "good hours"), "hours": N_("papers", "hours")}
 
 
 class Panel:
@@ -38,6 +39,7 @@ class Panel:
         self.y_ticks = number_ticks(words, figure.y_low, figure.y_high, most_y)
 
     def grid(self) -> None:
+        """Nights, and a level line at every mark of y."""
         page, box = self.page, self.box
         for band in self.figure.bands:
             if band.kind == "night":
@@ -57,6 +59,7 @@ class Panel:
         return Box(box.left, top, box.right, bottom)
 
     def band(self, band: Band) -> None:
+        """A target or a range as a pattern; a gap as a measure with two ends."""
         there = self._stretch(band)
         if band.kind in ("target", "estimated"):
             self.page.pattern(there, band.kind, "rule")
@@ -127,6 +130,7 @@ class Panel:
             self.page.text(spot.left, spot.bottom - 2, said, SMALL, color="ink2")
 
     def target(self) -> None:
+        """The dashed level that is aimed at, with its words."""
         assert self.figure.target is not None
         level, text = self.figure.target
         if not self.figure.y_low <= level <= self.figure.y_high:
@@ -140,17 +144,24 @@ class Panel:
         self.page.text(spot.left, spot.bottom - 2, said, PLAIN, SEMIBOLD)
 
     def axes(self) -> None:
+        """The axis of x with its days or hours, the marks of y, names of stages."""
         page, box, words = self.page, self.box, self.words
         page.level(box.left, box.right, box.bottom, 0.9, "ink")
         for y, said in self.y_ticks:
             page.text(box.left - 5, self.scale.y(y) + 3.2, said, SMALL, color="ink2", align="right")
-        last = box.left - 26
+        base, last, end = box.bottom + (17 if self.hung else 13), box.left - 26, box.right + 4
+        if self.dated and self.figure.x_kind in UNITS:
+            said = words.say(UNITS[self.figure.x_kind])
+            end = box.right - width(said, SMALL) - 5
+            page.text(box.right, base, said, SMALL, color="ink2", align="right")
         for x, said in self.x_ticks if self.dated else ():
             at, wide = self.scale.x(x), width(said, SMALL)
             page.upright(at, box.bottom, box.bottom + (6.5 if self.hung else 3), 0.6, "ink2")
-            left = min(max(at - wide / 2, box.left - 20), box.right - wide + 4)
-            if left > last:
-                last = page.text(left, box.bottom + (17 if self.hung else 13), said, SMALL, color="ink2") + 5
+            left = max(at - wide / 2, box.left - 20)
+            if self.figure.x_kind not in UNITS:
+                left = min(left, end - wide)
+            if last < left and left + wide <= end:
+                last = page.text(left, base, said, SMALL, color="ink2") + 5
         if self.second:
             said = words.say(self.figure.title)
             wide = width(said, SMALL)
@@ -180,4 +191,5 @@ class Panel:
             self.page.text(box.right + 8, top + tall - 2.5, said, SMALL, color="ink2")
 
     def about(self) -> Box:
+        """Where words may stand: the chart and a line above it."""
         return Box(self.box.left - 3, self.box.top - LINE_PT - 4, self.box.right + 3, self.box.bottom)

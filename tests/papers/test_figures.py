@@ -134,6 +134,11 @@ def test_a_long_logger_file_keeps_its_peaks_and_stays_small() -> None:
     assert len(pdf) < 60_000
 
 
+def test_hours_on_the_axis_have_their_name() -> None:
+    assert "good hours" in read_back(painted(drying(x_kind="good_h"))[1])[0]
+    assert "good hours" not in read_back(painted(drying())[1])[0]
+
+
 def test_a_gap_says_its_words() -> None:
     words = N_("figures", "no reading for {hours}", hours="54 h")
     band = Band("gap", float(jan(6, 19)), float(jan(7, 4)), "x", words)
