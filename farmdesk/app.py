@@ -23,6 +23,7 @@ from PySide6.QtWidgets import QApplication
 from farmdesk import clock, paths
 from farmdesk.clock import FarmTime
 from farmdesk.desk import habits, theme
+from farmdesk.desk.foresee import Foresight
 from farmdesk.desk.lanes import Lanes, share_the_interpreter
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.season import Opened, facts, put_handle
@@ -66,6 +67,7 @@ class App(QObject):
         self.desk = Desk(self.lanes, words, FarmTime("UTC"))
         self.desk.habits = self.habits
         self.window = Window(self.lanes, self.desk)
+        self.foresight = Foresight(self.window)
         self.window.resize(self.habits.width, self.habits.height)
         self.window.settled.connect(self._settled)
         self.desk.settle.connect(self._settle)
@@ -152,6 +154,7 @@ class App(QObject):
     def finish(self) -> None:
         """Keep the window's size, and put the clock back."""
         self._minute.stop()
+        self.foresight.stop()
         if not self.window.isMaximized() and not self.window.isFullScreen():
             self.habits = replace(self.habits, width=self.window.width(), height=self.window.height())
         habits.save(self.habits)
