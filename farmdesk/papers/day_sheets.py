@@ -39,6 +39,7 @@ NIGHT_COLUMNS = (
     N_("papers", "hour"), N_("papers", "pH"), N_("papers", "mass °C"), N_("papers", "°Bx"), N_("papers", "note"),
 )  # fmt: skip
 METER_UP_TO_WB_FRAC = 0.35  # above it a grain meter stands outside its scale (common practice, no source)
+FEW_N = 6  # more vessels than this are small sealed ones, walked every second round (common practice, no source)
 NIGHT_CHECKS = ((20, 30), (23, 30), (2, 30), (4, 45))  # hours of the night round (common practice, no source)
 READ_AT_H, MORNING_H = 16, 6
 SQUARE_PT, YARD_LEAST_PT = TICK * 1.4, 190.0  # the rain list's tick boxes, and the least room for its drawing
@@ -94,7 +95,7 @@ def _checks(story: TodayStory, time: FarmTime) -> list[str]:
     hours = [
         f"{h:02d}:{m:02d}" for h, m in NIGHT_CHECKS if start + (h + 24 * (h < 12)) * 3600 + m * 60 > story.at_utc_s
     ]
-    every = 1 if len(story.vessels) <= 4 else 2
+    every = 1 if len(story.vessels) <= FEW_N else 2
     return (hours or [f"{h:02d}:{m:02d}" for h, m in NIGHT_CHECKS])[::-1][::every][::-1]
 
 
