@@ -50,6 +50,19 @@ def test_undo_takes_it_back_and_the_page_follows(window, qtbot):
     until(qtbot, lambda: page.lot.story.card.moisture_wb_frac == pytest.approx(0.197, abs=0.001))
 
 
+def test_a_stroke_strikes_the_row_just_written_and_lays_it_out_again(window, qtbot):
+    before = len(readings(window, "meter_wb_frac"))
+    type_keys(qtbot, "19.4+19.2\n")
+    type_keys(qtbot, "/")
+    form = window.page.lot.form
+    assert len(readings(window, "meter_wb_frac")) == before  # struck, and said so in the notebook
+    assert (form.value("1"), form.value("2")) == ("19.4", "19.2")
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
+    type_keys(qtbot, "19.1\n")
+    (new,) = readings(window, "meter_wb_frac")[before:]
+    assert [line.typed for line in new.body.values] == ["19.1", "19.2"]
+
+
 def test_an_unlikely_value_is_asked_once_and_the_answer_writes_it(window, qtbot):
     before = len(readings(window, "meter_wb_frac"))
     type_keys(qtbot, "19.4+23.1\n")

@@ -75,6 +75,16 @@ class FilterBox(QLineEdit):
             ink.text(self.width() - look().px(10), base, self.count, 14, color="ink2", align="right")
 
 
+class CardList(Lines):
+    """The list of cards; a stroke passes on to the page as letters do."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.text() == "/":
+            event.ignore()
+        else:
+            super().keyPressEvent(event)
+
+
 class LotsPage(Page):
     place = "lots"
 
@@ -89,7 +99,7 @@ class LotsPage(Page):
         self._typed = ""  # a number that came with the code: it waits for the lot's story
         self._asking_lot = ""
         self.filter = FilterBox(self)
-        self.list = Lines(self.tr("Lots"), self)
+        self.list = CardList(self.tr("Lots"), self)
         self.model = CardsModel(self)
         self.list.setModel(self.model)
         self.list.setUniformItemSizes(False)
@@ -179,7 +189,7 @@ class LotsPage(Page):
         if not self.stale and self.cards:
             self._ask_lot()
 
-    def actions(self) -> Sequence[Action]:
+    def letters(self) -> Sequence[Action]:
         found = [Action("p", self.tr("lot sheet"), self._lot_sheet)]
         story = self.lot.story
         if story is not None and story.sensible != "none":
@@ -212,7 +222,7 @@ class LotsPage(Page):
         self._show_keys()
 
     def _show_keys(self) -> None:
-        self.keys.show_actions(self.actions())
+        self.keys.show_actions(self.letters())
 
     # the watched folder
 
@@ -352,6 +362,8 @@ class LotsPage(Page):
             and not self.desk.why_not_write()
         ):
             self.start_reading(typed)
+        elif typed == "/" and story is not None and not self.desk.why_not_write():
+            self.lot.form.correct(story)
         elif event.key() == Qt.Key.Key_Escape and not self.lot.form.isHidden():
             self.lot.form.close_row()
         else:

@@ -1,6 +1,7 @@
 """One reading of one lot, in the order of the paper: a number typed on the lot's page opens it, Enter writes it.
 
-Enter writes the row; + goes to the next box, − to the one before, * leaves a box not measured, Esc leaves.
+Enter writes the row; + goes to the next box, − to the one before, * leaves a box not measured, / corrects
+the row just written, Esc leaves.
 What was typed stays until it is written. A question stands under its box, once.
 """
 
@@ -72,6 +73,7 @@ class WrittenRow:
 
     values: dict[str, str]
     at: str
+    back: Callable[[OpenFarm], Done] | None
 
 
 class ReadingForm(QWidget):
@@ -188,6 +190,17 @@ class ReadingForm(QWidget):
         box.selectAll()
         self.resized.emit()
 
+    def correct(self, story: LotStory) -> None:
+        """Strike the row just written and lay its values out again, to be put right."""
+        row = self.written
+        if row is None or row.back is None:
+            return
+        self.desk.lanes.do(row.back)
+        self.open_for(story)
+        for box in self.boxes:
+            box.setText(row.values.get(box.name, ""))
+        self._edited()
+
     @Slot()
     def close_row(self) -> None:
         """Leave without writing."""
@@ -242,7 +255,8 @@ class ReadingForm(QWidget):
     def _written(self, done: Done) -> None:
         self._busy = False
         local = self.desk.time.local(self.desk.as_of)
-        self.written = WrittenRow({box.name: box.text().strip() for box in self.boxes}, f"{local:%H:%M}")
+        values = {box.name: box.text().strip() for box in self.boxes}
+        self.written = WrittenRow(values, f"{local:%H:%M}", done.inverse)
         for box in self.boxes:
             box.hide()
         self.setAccessibleName(self.tr("written {hour}").format(hour=self.written.at))
@@ -337,7 +351,7 @@ class ReadingForm(QWidget):
         for box in self.boxes:
             value = self.written.values.get(box.name, "")
             if box.name == "note":
-                said = self.tr("written {hour}; Ctrl+Z takes it back").format(hour=self.written.at)
+                said = self.tr("written {hour}; / corrects, Ctrl+Z takes it back").format(hour=self.written.at)
                 ink.text(box.x() + px(8), base, f"{value}  {said}".strip(), 14, color="ink2")
             else:
                 if value:
