@@ -8,7 +8,7 @@ from datetime import timedelta
 import numpy as np
 
 from farmdesk.ahead.range import Ahead
-from farmdesk.clock import HOUR_S
+from farmdesk.clock import DAY_S, HOUR_S
 from farmdesk.picture.curves import TrayCurve, meter_points, moisture_known, tray_curves
 from farmdesk.picture.entries import LoggerFile, Reading
 from farmdesk.picture.fold import LotPicture
@@ -259,8 +259,7 @@ def drying_figure(farm: OpenFarm, picture: Picture, lot: LotPicture, x_kind: str
     ahead = drying_ready(picture, lot)
     ends = [float(ended or now), *(float(p.at_utc_s) for p in points[-1:])]
     if ahead:
-        ends += [t for t in (ahead.likely_utc_s, ahead.latest_utc_s) if t is not None]
-        ends += [float(ahead.times_utc_s[-1])] if ahead.times_utc_s.size else []
+        ends += [t + DAY_S for t in (ahead.likely_utc_s, ahead.latest_utc_s) if t is not None]
     low, high = float(begin), max(ends)
     good = GoodHours(picture, begin, high)
     scale = good.at if x_kind == "good_h" else (lambda t: np.asarray(t, dtype=np.float64))
@@ -282,7 +281,8 @@ def drying_figure(farm: OpenFarm, picture: Picture, lot: LotPicture, x_kind: str
     values = np.concatenate([c.y[np.isfinite(c.y)] for c in curves] or [np.array([54.0])])
     fan = None
     if ahead is not None and ahead.times_utc_s.size:
-        fan = Fan(scale(ahead.times_utc_s), ahead.low * 100, ahead.mid * 100, ahead.high * 100)
+        near = ahead.times_utc_s <= high  # past its latest end a fan says nothing that is asked
+        fan = Fan(scale(ahead.times_utc_s[near]), ahead.low[near] * 100, ahead.mid[near] * 100, ahead.high[near] * 100)
     flags = tuple(Flag(float(scale(np.array([f.x]))[0]), f.text, f.likely) for f in _flags(picture, ahead, clock=False))
     rain = tuple(
         (float(scale(np.array([time.instant(day, 6)]))[0]), float(scale(np.array([time.instant(day, 18)]))[0]), mm)

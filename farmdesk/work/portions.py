@@ -5,6 +5,7 @@ Shared by cards, yard, season and papers, so that all of them say the same.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
@@ -56,21 +57,24 @@ def method_words(lot: LotPicture) -> Text:
     return METHOD_WORDS.get(lot.birth.method if lot.birth else lot.code[-1], N_("methods", "method not written"))
 
 
-def place_list(codes: Sequence[str]) -> str:
-    """Beds as people say them: `6 8 17–22`; three or more in a row become a range."""
-    numbers = sorted({int(c) for c in codes if c.isdigit()})
-    words = sorted({c for c in codes if not c.isdigit()}, key=lambda c: (c[:1], int(c[1:]) if c[1:].isdigit() else 0))
-    parts: list[str] = []
-    i = 0
-    while i < len(numbers):
-        j = i
-        while j + 1 < len(numbers) and numbers[j + 1] == numbers[j] + 1:
-            j += 1
-        if j - i >= 2:
-            parts.append(f"{numbers[i]}–{numbers[j]}")
+def place_list(codes: Iterable[str]) -> str:
+    """Places as people say them: `6 8 17–22`, `T1 T2`, `S01–S12`; three or more in a row become a range."""
+    rows: dict[str, list[tuple[int, str]]] = {}
+    words: list[str] = []
+    for code in dict.fromkeys(codes):
+        match = re.fullmatch(r"(\D*)(\d+)", code)
+        if match:
+            rows.setdefault(match[1], []).append((int(match[2]), code))
         else:
-            parts += [str(n) for n in numbers[i : j + 1]]
-        i = j + 1
+            words.append(code)
+    parts: list[str] = []
+    for letters in sorted(rows):
+        run: list[tuple[int, str]] = []
+        for number, code in [*sorted(rows[letters]), (1 << 60, "")]:
+            if run and number != run[-1][0] + 1:
+                parts += [f"{run[0][1]}–{run[-1][1]}"] if len(run) > 2 else [c for _, c in run]
+                run = []
+            run.append((number, code))
     return " ".join([*parts, *words])
 
 

@@ -111,20 +111,20 @@ def _who_and_where(picture: Picture, lot: LotPicture, blocks: dict[str, int]) ->
         if block is None:
             parts.append(N_("sheet", "block {code}", code=code))
             continue
-        heights = f"{block.low_m:,.0f}–{block.high_m:,.0f}"
+        heights = N_("sheet", "{low}–{high}", low=Num(block.low_m), high=Num(block.high_m, "m"))
         name = f"{block.name} ({block.name_local})" if block.name_local else block.name
         facts: dict[str, Fact] = {"code": code, "name": name, "variety": block.variety, "heights": heights}
         if len(blocks) > 1:
             parts.append(
                 N_(
                     "sheet",
-                    "block {code}, {name}, {variety}, {heights} m ({share})",
+                    "block {code}, {name}, {variety}, {heights} ({share})",
                     **facts,
                     share=pct(grams / total, 0),
                 )
             )
         else:
-            parts.append(N_("sheet", "block {code}, {name}, {variety}, {heights} m", **facts))
+            parts.append(N_("sheet", "block {code}, {name}, {variety}, {heights}", **facts))
     facts = {"method": method_words(lot), "blocks": Listing(tuple(parts), "; ")}
     days = pick_days(lot, picture.time)
     if days:
@@ -149,7 +149,8 @@ def _done(farm: OpenFarm, picture: Picture, lot: LotPicture) -> tuple[Line, ...]
         line = N_(
             "sheet", "{sorted} by hand, {floated} floated off", sorted=kg(sorted_g(lot)), floated=kg(floaters_g(lot))
         )
-        rows.append((N_("sheet", "Sorted"), line))
+        was_sorted = any(moved.act == "sort" for moved in lot.trail)
+        rows.append((N_("sheet", "Sorted"), line if was_sorted else None))
     rows += _ferment(farm, picture, lot)
     rows += _drying(picture, lot)
     return tuple(rows)
@@ -304,7 +305,7 @@ def _green(picture: Picture, lot: LotPicture, state: str) -> tuple[Line, ...]:
         if boxes:
             line = N_(
                 "sheet",
-                "{free}: {n} boxes of {size}, {rest} rest",
+                "{free}: {n} × {size}, {rest} rest",
                 free=kg(free, 1),
                 n=boxes,
                 size=kg(BOX_KG * 1000),
@@ -325,6 +326,8 @@ def _defects(lot: LotPicture) -> Text | None:
         return None
     body = counts[-1].body
     facts: dict[str, Fact] = {"grams": Num(body.sample_g, "g"), "standard": body.standard}
+    if body.full_n is not None and f"{body.sample_g} g" in body.standard:
+        return N_("sheet", "{n} full, {standard}", n=Num(body.full_n), standard=body.standard)
     if body.full_n is not None:
         return N_("sheet", "{n} full in {grams}, {standard}", n=Num(body.full_n), **facts)
     beans = Num(sum(line.value for line in body.counts))

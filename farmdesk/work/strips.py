@@ -37,14 +37,12 @@ def lot_strip(picture: Picture, lot: LotPicture, ahead: Ahead | None) -> Strip:
     rain: list[tuple[date, float]] = []
     span = bed_days(lot, things, time)
     if stays:
-        first = min(s.first for s in stays)
+        first = span[0] if span else min(s.first for s in stays)
         last = max((s.last or today + timedelta(days=1)) for s in stays)
         known = daily_moisture(picture, lot)
-        wettest = None
         for n in range((last - first).days):
             day = first + timedelta(days=n)
-            wettest = known.get(day)
-            beds.append(StripDay(day, wettest.wb_frac if wettest else None))
+            beds.append(StripDay(day, known[day].wb_frac if day in known else None))
         rain = rain_days(
             picture, min(s.from_utc_s for s in stays), max(s.until_utc_s or now_of(picture) for s in stays)
         )

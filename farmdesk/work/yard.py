@@ -221,7 +221,9 @@ def _expanded(places: str) -> list[str]:
     for part in places.split():
         if "–" in part:
             first, last = part.split("–")
-            found += [str(n) for n in range(int(first), int(last) + 1)]
+            letters = first.rstrip("0123456789")
+            ends = int(first[len(letters) :]), int(last[len(letters) :])
+            found += [f"{letters}{n:0{len(first) - len(letters)}d}" for n in range(ends[0], ends[1] + 1)]
         else:
             found.append(part)
     return found
