@@ -7,6 +7,7 @@ belongs to the night of Tuesday.
 
 from __future__ import annotations
 
+import re
 import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
@@ -16,11 +17,12 @@ from functools import lru_cache
 from zoneinfo import ZoneInfo
 
 from farmdesk.errors import NotPossible
-from farmdesk.text import N_
+from farmdesk.text import N_, Day, Moment, Text
 
 HOUR_S = 3600
 DAY_S = 86_400
 UTC = timezone.utc
+_TIME = re.compile(r"^(\d{1,2})(?:[:.,h ]?(\d{2}))?$")
 
 _source: Callable[[], float] = time.time
 
@@ -102,3 +104,25 @@ class FarmTime:
                 N_("clock", "“{typed}” is not a date and time; write it like 2025-01-14T18:41.", typed=typed)
             ) from None
         return int((at if at.tzinfo else at.replace(tzinfo=_zone(self.zone))).timestamp())
+
+    def typed(self, day: date, typed: str) -> int:
+        """The instant [UTC s] of a clock time on the sheet of a work day: `15:20`, `1520`, `15.20`, `9`.
+
+        Hours before the work day begins belong to the night that follows: 02:30 on Tuesday's sheet is
+        Wednesday 02:30. Raises NotPossible for what is no time of day.
+        """
+        match = _TIME.match(typed.strip())
+        hour, minute = (int(match[1]), int(match[2] or 0)) if match else (24, 0)
+        if hour > 23 or minute > 59:
+            raise NotPossible(N_("clock", "“{typed}” is not a time of day; write it like 15:20.", typed=typed.strip()))
+        if hour < self.day_starts_h:
+            day += timedelta(days=1)
+        return self.instant(day, hour, minute)
+
+    def night(self, at_utc_s: float) -> Text:
+        """An instant as said on a sheet: `14 Jan 18:41`; of a small hour `02:30 (night of Tue 14 Jan)`."""
+        local = self.local(at_utc_s)
+        if local.hour >= self.day_starts_h:
+            return N_("clock", "{moment}", moment=Moment(local))
+        day = Day(self.farm_day(at_utc_s), weekday=True)
+        return N_("clock", "{hour} (night of {day})", hour=Moment(local, clock=True), day=day)

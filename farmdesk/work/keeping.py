@@ -72,15 +72,9 @@ def correct(
         raise NotPossible(N_("keeping", "A correction needs its reason."))
     done = again(farm)
     struck = farm.strike(entries, reason)
-    ids = done.entries
-
-    def back(farm: OpenFarm) -> Done:
-        farm.strike(ids, "")
-        return farm.strike(struck.entries, "")
-
-    return Done(
-        done.changes | struck.changes, (*done.entries, *struck.entries), N_("keeping", "correction"), back, done.lot
-    )
+    ids = (*done.entries, *struck.entries)
+    label = N_("keeping", "correction")
+    return Done(done.changes | struck.changes, ids, label, lambda farm: farm.strike(ids), done.lot)
 
 
 def check_instrument(

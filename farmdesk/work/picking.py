@@ -2,19 +2,35 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from statistics import median
+import re
+from collections.abc import Mapping, Sequence
+from datetime import date
 
 from farmdesk.errors import Answer, NotPossible
 from farmdesk.picture.codes import lot_code, read_code
-from farmdesk.picture.entries import FLOATERS, INTAKE, SORTED, Birth, Flow, Platform, Posting, Ripeness, WeighIn
-from farmdesk.text import N_, Num, kg
+from farmdesk.picture.entries import (
+    FLOATERS,
+    INTAKE,
+    SORTED,
+    Birth,
+    Entry,
+    Flow,
+    Platform,
+    Posting,
+    Remark,
+    Ripeness,
+    WeighIn,
+)
+from farmdesk.text import N_, Num, Text, kg
 from farmdesk.units import LB_G
-from farmdesk.work.changes import Done, Hand
+from farmdesk.work.changes import Changes, Done, Hand
 from farmdesk.work.farm import OpenFarm
-from farmdesk.work.guards import ask, held, not_ahead, weight
+from farmdesk.work.guards import KEEP, ask, held, not_ahead, weight
+from farmdesk.work.slips import CORRECT, SAME, Slip, kept_rows, look, net_g
 
 HALF_DAYS = ("am", "pm")
+UNASSIGNED = "?"  # a sack whose picker is not known yet
+COLUMN_G = 50  # the scale's last digit: so far apart a column and its rows are equal
 
 
 def next_code(farm: OpenFarm, method: str) -> str:
@@ -53,55 +69,143 @@ def weigh_in(
     gross: str,
     at_utc_s: int,
     tare: str = "",
+    unit: str = "kg",
+    retyped_from_utc_s: int | None = None,
+    replaces: str = "",
     hand: Hand = Hand(),
 ) -> Done:
-    """One sack on the scale, as typed (`58.1`, `128 lb`); a bare number is kilograms.
+    """One sack on the scale, as typed (`58.1`, `128 lb`); a bare number is in `unit`, kilograms or what the sheet is in.
 
-    Asks once when the weight is about 2.2 times, or half, what this picker usually brings.
+    Asks once, about what is likeliest: the same slip again, pounds for kilograms, two digits swapped. Nothing
+    is written of a slip that is kept already. `retyped_from_utc_s`: rows of this sheet written before that
+    instant [UTC s] are known to be typed again, so those that agree are not asked about. `replaces` names
+    a row that this one corrects. Raises NotPossible, Asked.
     """
     if half_day not in HALF_DAYS:
         raise NotPossible(N_("picking", "A half-day is am or pm, not “{typed}”.", typed=half_day))
     if farm.things.blocks and block not in farm.things.blocks:
         raise NotPossible(N_("picking", "The farm has no block {block}.", block=block))
-    gross_g, text = weight(gross, hand)
-    tare_g = weight(tare, hand)[0] if tare.strip() else 0
+    number = gross.strip()
+    bare = re.fullmatch(r"\d+([.,]\d+)?", number) is not None
+    gross_g, text = weight(_in_unit(number, unit), hand)
+    tare_g = weight(_in_unit(tare.strip(), unit), hand)[0] if tare.strip() else 0
     if tare_g >= gross_g:
         raise NotPossible(
             N_("picking", "The tare of {tare} is not less than {gross}.", tare=kg(tare_g, 1), gross=kg(gross_g, 1))
         )
     not_ahead(farm, at_utc_s, hand)
-    if text.replace(" ", "").lower().endswith("kg"):
-        answer = _kilograms_or_pounds(farm, picker, gross_g - tare_g, hand)
-        if answer == "lb":
-            gross_g, text = round(gross_g / 1000 * LB_G), text.lower().replace("kg", "lb")
-    body = WeighIn(lot, block, picker, half_day, gross_g, tare_g, text)
+    picker = picker.strip().upper() or UNASSIGNED
     label = N_("picking", "{weight} of {picker} for {lot}", weight=kg(gross_g - tare_g, 1), picker=picker, lot=lot)
-    return farm.write([body], at_utc_s, hand, label, lot=lot)
+    slip = Slip(lot, block, picker, half_day, farm.time.farm_day(at_utc_s), at_utc_s, gross_g, tare_g, number)
+    found = look(
+        farm.picture, slip, hand, bare=bare and unit == "kg", retyped_from_utc_s=retyped_from_utc_s, without=replaces
+    )
+    if found == SAME:
+        return Done(Changes(), (), N_("picking", "{picker} is kept already", picker=picker), None, lot)
+    if found == "lb":
+        gross_g, text = round(gross_g / 1000 * LB_G), text.lower().replace("kg", "lb")
+    elif found not in ("write", SAME) and not found.startswith(CORRECT):
+        gross_g, text = weight(found, hand)
+    body = WeighIn(lot, block, picker, half_day, gross_g, tare_g, text)
+    kept = found.removeprefix(CORRECT) if found.startswith(CORRECT) else ""
+    done = farm.write([body], at_utc_s, hand, label, replaces=replaces or kept, lot=lot)
+    return _instead(farm, done, kept, "typed again from the slip") if kept else done
 
 
-def _kilograms_or_pounds(farm: OpenFarm, picker: str, net_g: int, hand: Hand) -> str:
-    """The pound trap: a weight within 6 % of 2.2046 or 0.4536 times the picker's last ten median."""
-    usual = [
-        entry.body.gross_g - entry.body.tare_g
-        for lot in farm.picture.lots.values()
-        for entry in lot.of(WeighIn)
-        if entry.body.picker == picker
-    ][-10:]
-    if len(usual) < 3:
-        return "kg"
-    ratio = net_g / median(usual)
-    if not any(abs(ratio / trap - 1) < 0.06 for trap in (1000 / LB_G, LB_G / 1000)):
-        return "kg"
-    text = N_(
-        "picking",
-        "{typed} is {ratio} times what {picker} usually brings. Kilograms or pounds?",
-        typed=Num(net_g / 1000, "", 1),
-        ratio=Num(ratio, "", 1),
-        picker=picker,
+def _in_unit(typed: str, unit: str) -> str:
+    """A bare number with the unit its sheet is in; a unit that was typed stays."""
+    return f"{typed} {unit}" if typed and unit != "kg" and not typed[-1].isalpha() else typed
+
+
+def _instead(farm: OpenFarm, done: Done, kept: str, reason: str) -> Done:
+    """Strike the row that another one has taken the place of; both are one act."""
+    struck = farm.strike([kept], reason)
+    ids = (*done.entries, *struck.entries)
+    label = N_("picking", "correction of a slip")
+    return Done(done.changes | struck.changes, ids, label, lambda farm: farm.strike(ids), done.lot)
+
+
+def correct_slip(
+    farm: OpenFarm, entry: str, *, picker: str, gross: str, tare: str = "", reason: str, hand: Hand = Hand()
+) -> Done:
+    """A row of a sheet as it should have been: the new one is written, the old one struck with its reason.
+
+    Raises NotPossible for a row that is not there or no reason; Asked as `weigh_in` does.
+    """
+    found = farm.picture.book.by_id.get(entry)
+    if found is None or not isinstance(found.body, WeighIn) or entry in farm.picture.book.struck:
+        raise NotPossible(N_("picking", "There is no such row on the sheet."))
+    if not reason.strip():
+        raise NotPossible(N_("picking", "A correction needs its reason."))
+    body = found.body
+    done = weigh_in(
+        farm, body.lot, block=body.block, picker=picker, half_day=body.half_day, gross=gross, tare=tare,
+        at_utc_s=found.happened_utc_s, replaces=entry, hand=hand,
+    )  # fmt: skip
+    return _instead(farm, done, entry, reason) if done.entries else done
+
+
+def check_column(
+    farm: OpenFarm, lot: str, block: str, half_day: str, day: date, written: str, at_utc_s: int, hand: Hand = Hand()
+) -> Done:
+    """The total that the clerk wrote under a column, held against its rows; asked once where they differ.
+
+    Names the row that as pounds, or with two digits swapped, would make them equal. A total that is kept
+    although it differs stays as a remark on the lot. Raises Asked, NotPossible.
+    """
+    total_g, typed = weight(written, hand)
+    rows = kept_rows(farm.picture, lot, block, half_day, day)
+    sum_g = sum(net_g(e.body) for e in rows)
+    agrees = N_("picking", "{n} rows sum to {sum}, as the paper says", n=len(rows), sum=kg(sum_g, 1))
+    if abs(sum_g - total_g) <= COLUMN_G:
+        return Done(Changes(), (), agrees, None, lot)
+    apart = N_(
+        "picking", "The rows sum to {sum}, the paper says {total}: {apart} apart.", sum=kg(sum_g, 1),
+        total=kg(total_g, 1), apart=kg(abs(sum_g - total_g), 1),
+    )  # fmt: skip
+    why = explains(rows, total_g - sum_g)
+    asked = N_("picking", "{apart} {why}", apart=apart, why=why) if why else apart
+    ask(hand, "column", "column", asked, Answer(KEEP, N_("picking", "the rows are right")))
+    text = (
+        f"{farm.time.farm_day(at_utc_s).isoformat()}: column {typed}, rows {sum_g / 1000:.1f} kg ({block} {half_day})"
     )
-    return ask(
-        hand, "weight", "pounds", text, Answer("kg", N_("picking", "kilograms")), Answer("lb", N_("picking", "pounds"))
-    )
+    return farm.write([Remark(lot, "", "note", text)], at_utc_s, hand, apart, lot=lot)
+
+
+def explains(rows: Sequence[Entry[WeighIn]], apart_g: int) -> Text | None:
+    """The row that would close a gap [g] if it were pounds, or two of its digits stood the other way round."""
+    for entry in rows:
+        body = entry.body
+        if abs(body.gross_g * (LB_G / 1000 - 1) - apart_g) <= COLUMN_G:
+            return N_(
+                "picking", "{picker} {weight} taken as pounds would close it.", picker=body.picker,
+                weight=kg(body.gross_g, 1),
+            )  # fmt: skip
+    for entry in rows:
+        body = entry.body
+        tens, ones = divmod(body.gross_g // 1000, 10)
+        other_g = (ones * 10 + tens) * 1000 + body.gross_g % 1000
+        if tens and tens < 10 and tens != ones and abs(other_g - body.gross_g - apart_g) <= COLUMN_G:
+            return N_(
+                "picking", "{picker} {weight} as {other} would close it.", picker=body.picker,
+                weight=kg(body.gross_g, 1), other=kg(other_g, 1),
+            )  # fmt: skip
+    return None
+
+
+def read_lot(farm: OpenFarm, typed: str) -> str:
+    """A lot as a hand names it: its code, or its number in this season alone. Raises NotPossible."""
+    typed = typed.strip().upper()
+    number = typed.removeprefix(farm.things.farm.season + "-")
+    found = [code for code in farm.picture.lots if number.isdigit() and code[3:5] == number.zfill(2)]
+    code = found[0] if len(found) == 1 else read_code(typed)
+    lot = farm.picture.lots.get(code)
+    if lot is None or lot.birth is None:
+        raise NotPossible(
+            N_("picking", "There is no lot {code} in this season.", code=code),
+            N_("picking", "Begin it first: g on the page Picking."),
+        )
+    return code
 
 
 def platform_total(farm: OpenFarm, lot: str, total: str, at_utc_s: int, hand: Hand = Hand()) -> Done:

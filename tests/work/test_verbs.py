@@ -24,17 +24,17 @@ def farm(tmp_path) -> Iterator[OpenFarm]:
         farm.close()
 
 
-def pick(farm: OpenFarm, gross: str = "100", **more) -> None:
+def pick(farm: OpenFarm, gross: str = "100", picker: str = "P01", **more) -> None:
     picking.weigh_in(
-        farm, LOT, block="A", picker="P01", half_day="am", gross=gross, at_utc_s=instant(1, 13), **more
+        farm, LOT, block="A", picker=picker, half_day="am", gross=gross, at_utc_s=instant(1, 13), **more
     )  # fmt: skip
 
 
 def to_the_store(farm: OpenFarm) -> None:
     """A lot from the first sack into the store."""
     picking.begin_lot(farm, "W", instant(1, 8))
-    for _ in range(10):
-        pick(farm)
+    for n in range(1, 11):
+        pick(farm, picker=f"P{n:02d}")
     picking.sort_and_float(farm, LOT, sorted_out="20", floaters="40", at_utc_s=instant(1, 16))
     fermenting.fill(farm, LOT, {"T1": "940"}, instant(1, 17))
     drying.spread(farm, LOT, {"9": "190", "10": "185"}, instant(2, 7))
