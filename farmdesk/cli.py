@@ -10,7 +10,7 @@ import argparse
 import json
 import os
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import NoReturn
 
@@ -128,7 +128,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         words = parser().parse_args(typed)
     except SystemExit as end:
         return int(end.code or 0)
-    run = globals()[f"_{words.command}"]
+    run: Callable[[argparse.Namespace], int] = globals()[f"_{words.command}"]
     try:
         return run(words)
     except Asked as asked:

@@ -6,6 +6,7 @@ Facts about the farm live in the season file and travel with it; these stay here
 from __future__ import annotations
 
 from dataclasses import asdict, dataclass, fields
+from typing import Any
 
 from PySide6.QtCore import QSettings
 
@@ -39,12 +40,13 @@ def _store() -> QSettings:
 
 def load() -> Habits:
     """What was kept; what cannot be read counts as never set."""
-    store, found = _store(), {}
+    store, unset = _store(), Habits()
+    found: dict[str, Any] = {}
     for field in fields(Habits):
         raw = store.value(field.name)  # an ini file hands everything back as text
         if raw is not None:
             try:
-                found[field.name] = type(field.default)(raw)
+                found[field.name] = type(getattr(unset, field.name))(raw)
             except (TypeError, ValueError):
                 continue
     habits = Habits(**found)

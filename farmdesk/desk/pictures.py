@@ -26,8 +26,8 @@ LOT = "25-13W"  # the lot that the lots' page opens on
 
 def draw_pages(farm: OpenFarm, folder: Path, *, language: str = "en", dark: bool = False) -> Iterator[Path]:
     """Draw each page of an open season at the instant it opens at; yields each file. Closes the season."""
-    qt = QApplication.instance() or QApplication(["farmdesk"])
-    qt.setStyle("Fusion")
+    _running = QApplication.instance() or QApplication(["farmdesk"])  # kept until the last picture is drawn
+    QApplication.setStyle("Fusion")
     theme.load_fonts()
     theme.look().wear("dark" if dark else "light", 1.0)
     lanes = Inline()

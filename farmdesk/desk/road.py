@@ -8,8 +8,8 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
-from PySide6.QtCore import QObject, QPointF, QRect, Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent, QPainterPath, QPaintEvent, QResizeEvent
+from PySide6.QtCore import QEvent, QObject, QPointF, QRect, Qt, Signal, Slot
+from PySide6.QtGui import QAction, QEnterEvent, QKeyEvent, QPainterPath, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractButton, QMenu, QWidget
 
 from farmdesk.desk.go import Known
@@ -76,6 +76,7 @@ class RoadItem(QAbstractButton):
 
     def __init__(self, name: str, road: Road) -> None:
         super().__init__(road)
+        self.road = road
         self.name, self.plain, self.under = name, "", ""
         self.letter, self.letter_at = "", -1
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
@@ -99,7 +100,7 @@ class RoadItem(QAbstractButton):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         px = look().px
-        road = self.parent()
+        road = self.road
         chosen = road.chosen == self.name
         with Ink(self) as ink:
             width, height = self.width(), self.height()
@@ -119,10 +120,10 @@ class RoadItem(QAbstractButton):
             if self.hasFocus():
                 ink.frame(0, 0, width, height, 3, "focus")
 
-    def enterEvent(self, event) -> None:
+    def enterEvent(self, event: QEnterEvent) -> None:
         self.update()
 
-    def leaveEvent(self, event) -> None:
+    def leaveEvent(self, event: QEvent) -> None:
         self.update()
 
 
@@ -204,6 +205,7 @@ class Road(QWidget):
 
     def _clicked(self) -> None:
         item = self.sender()
+        assert isinstance(item, RoadItem)
         if item.name == "office":
             menu = QMenu(self)
             for name in OFFICE:
@@ -213,7 +215,7 @@ class Road(QWidget):
             return
         self.went.emit(item.name)
 
-    def _picked(self, action) -> None:
+    def _picked(self, action: QAction) -> None:
         self.went.emit(action.data())
 
     def _lay_out(self) -> None:
@@ -264,10 +266,11 @@ class _Line(QWidget):
 
     def __init__(self, road: Road) -> None:
         super().__init__(road)
+        self.road = road
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        road, px = self.parent(), look().px
+        road, px = self.road, look().px
         yard = PLACES.index("yard")
         items = [road.items[name] for name in PLACES]
         points = [

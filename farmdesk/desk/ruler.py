@@ -9,7 +9,7 @@ from __future__ import annotations
 from datetime import date, timedelta
 
 from PySide6.QtCore import QPointF, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent, QPolygonF
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPaintEvent, QPolygonF
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.pages import Desk
@@ -67,13 +67,18 @@ class Ruler(QWidget):
 
     # where days stand
 
+    @property
+    def _season(self) -> RoadStory:
+        assert self.story is not None  # nothing is drawn or caught before a story has come
+        return self.story
+
     def _days(self) -> int:
-        return max(1, (self.story.last_day - self.story.first_day).days + 1)
+        return max(1, (self._season.last_day - self._season.first_day).days + 1)
 
     def x_of(self, at_utc_s: float) -> float:
         """Where an instant [UTC s] stands [px]."""
         local = self.desk.time.local(at_utc_s)
-        days = (local.date() - self.story.first_day).days + (local.hour + local.minute / 60) / 24
+        days = (local.date() - self._season.first_day).days + (local.hour + local.minute / 60) / 24
         side = look().px(SIDE_PX)
         return side + min(1.0, max(0.0, days / self._days())) * (self.width() - 2 * side)
 
@@ -81,7 +86,7 @@ class Ruler(QWidget):
         """The day under a point of the ruler."""
         side = look().px(SIDE_PX)
         share = (x - side) / max(1, self.width() - 2 * side)
-        return self.story.first_day + timedelta(days=int(min(max(share, 0.0), 0.9999) * self._days()))
+        return self._season.first_day + timedelta(days=int(min(max(share, 0.0), 0.9999) * self._days()))
 
     def go_to_day(self, day: date) -> None:
         """Put the handle on a day of the season, keeping its hour."""
@@ -145,10 +150,10 @@ class Ruler(QWidget):
             case _:
                 event.ignore()
 
-    def focusInEvent(self, event) -> None:
+    def focusInEvent(self, event: QFocusEvent) -> None:
         self.update()
 
-    def focusOutEvent(self, event) -> None:
+    def focusOutEvent(self, event: QFocusEvent) -> None:
         self.update()
 
     # the drawing
@@ -165,7 +170,7 @@ class Ruler(QWidget):
                 ink.frame(0, 0, self.width(), self.height() - over, 3, "focus")
 
     def _paint_season(self, ink: Ink) -> None:
-        px, story = look().px, self.story
+        px, story = look().px, self._season
         side, base = px(SIDE_PX), px(36)
         wide = (self.width() - 2 * side) / self._days()
         labels = self.height() - px(OVER_PX) >= px(HEIGHT_PX) - 2

@@ -6,6 +6,7 @@ paints and keeps nothing, so light, dark and larger letters take effect with the
 
 from __future__ import annotations
 
+import math
 import tomllib
 from dataclasses import dataclass
 from functools import lru_cache
@@ -24,6 +25,7 @@ from PySide6.QtGui import (
     QPixmap,
     QTransform,
 )
+from PySide6.QtWidgets import QApplication
 
 from farmdesk import paths
 
@@ -53,7 +55,8 @@ class Palette:
     focus: QColor
 
     def __getitem__(self, token: str) -> QColor:
-        return getattr(self, token)
+        color: QColor = getattr(self, token)
+        return color
 
 
 @lru_cache(maxsize=1)
@@ -81,8 +84,11 @@ def contrast(a: QColor, b: QColor) -> float:
 
 def _luminance(color: QColor) -> float:
     """Relative luminance of sRGB (WCAG 2.2, definition)."""
-    parts = [c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in color.getRgbF()[:3]]
-    return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2]
+    red, green, blue = (
+        c / 12.92 if c <= 0.04045 else math.pow((c + 0.055) / 1.055, 2.4)
+        for c in (color.redF(), color.greenF(), color.blueF())
+    )
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
 
 
 def load_fonts() -> None:
@@ -197,11 +203,11 @@ class Look(QObject):
         scheme = QGuiApplication.styleHints().colorScheme()
         system = "dark" if scheme == Qt.ColorScheme.Dark else "light"
         self.palette = palette(system if self._wish == "system" else self._wish)
-        app = QGuiApplication.instance()
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
         app.setFont(self.font(15))
         app.setPalette(_qt_palette(self.palette))
-        if hasattr(app, "setStyleSheet"):
-            app.setStyleSheet(sheet(self))
+        app.setStyleSheet(sheet(self))
         self.changed.emit()
 
     def follow_system(self) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
@@ -14,13 +15,12 @@ from PySide6.QtWidgets import QApplication, QLineEdit, QPlainTextEdit, QWidget
 
 from farmdesk.desk import go, problems, road, ruler
 from farmdesk.desk.go import Known, Target
-from farmdesk.desk.go_box import GoBox
+from farmdesk.desk.go_box import WAIT_MS, GoBox
 from farmdesk.desk.lanes import Lanes
-from farmdesk.desk.pages import PAGES, Action, Desk, Page
+from farmdesk.desk.pages import PAGES, TURN, Action, Desk, Page
 from farmdesk.desk.road import Road, RoadAsker, road_query
 from farmdesk.desk.ruler import Ruler
 from farmdesk.desk.theme import SIZES, look
-from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.edge import Edge
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.errors import FarmError
@@ -66,6 +66,7 @@ class Window(QWidget):
         self._target = Target("page", "today")
         self._keys_from: QWidget | None = None
         self._seen = False
+        self._turned: tuple[str, float] | None = None  # the letter that turned, and when [s]
         self.go_box = GoBox()
         self.road = Road(self.go_box, self)
         self.ruler = Ruler(desk, self)
@@ -268,37 +269,33 @@ class Window(QWidget):
             self.road.show_letters(False)
         super().keyReleaseEvent(event)
 
-    def _actions(self) -> list[Action]:
-        """The page's own, and `t`, which turns pictures into tables on every page that has one."""
-        if self.page is None:
-            return []
-        found = list(self.page.actions())
-        if all(action.key != "t" for action in found) and self.page.findChild(Drawn) is not None:
-            found.append(Action("t", self.tr("table"), self._turn_pictures))
-        return found
-
-    def _turn_pictures(self) -> None:
-        """The picture that has the keys, or else all of the page."""
-        held: QWidget | None = QApplication.focusWidget()
-        while held is not None and not isinstance(held, Drawn):
-            held = held.parentWidget()
-        for picture in [held] if held is not None else self.page.findChildren(Drawn):
-            if picture.isVisible():
-                picture.toggle_twin()
-
     def _typed(self, text: str) -> None:
-        action = next((a for a in self._actions() if a.key == text.lower()), None)
-        if action is not None and not go.begins(text, self.known):
+        """A letter acts at once where it leads nowhere; where it may, it waits in the go box for a second one.
+
+        `t` always turns at once: turned over again, it is as before, should a second letter lead elsewhere.
+        """
+        turned, self._turned = self._turned, None
+        if turned is not None and time.monotonic() - turned[1] < WAIT_MS / 1000:
+            self._act(TURN)
+            if text == turned[0]:
+                return
+            text = turned[0] + text
+        action = self._action(text)
+        if action is not None and (action.key == TURN or not go.begins(text, self.known)):
             action.run()
+            self._turned = (text, time.monotonic()) if action.key == TURN else None
             return
         self._keys_from = QApplication.focusWidget()
         self.go_box.begin(text, action.words if action else "")
 
+    def _action(self, letter: str) -> Action | None:
+        found = self.page.all_letters() if self.page is not None else []
+        return next((action for action in found if action.key == letter.lower()), None)
+
     def _act(self, letter: str) -> None:
-        for action in self._actions():
-            if action.key == letter.lower():
-                action.run()
-                return
+        action = self._action(letter)
+        if action is not None:
+            action.run()
 
     def _focus_go(self) -> None:
         self._keys_from = QApplication.focusWidget()

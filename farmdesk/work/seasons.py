@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import hashlib
 import shutil
+from dataclasses import replace
 from pathlib import Path
 
 from farmdesk import clock, paths
@@ -12,6 +14,7 @@ from farmdesk.picture.things import Things
 from farmdesk.text import N_
 
 SUFFIX = ".season"
+OPENS_AT = "opens_at"  # a setting: farm time, ISO
 
 
 def practice_file(*, fresh: bool = False) -> Path:
@@ -19,8 +22,8 @@ def practice_file(*, fresh: bool = False) -> Path:
 
     The season itself is typed in once and kept beside it. Raises FileTrouble where the disk refuses.
     """
-    folder = paths.data_folder()
-    made, work = folder / f"practice-as-made{SUFFIX}", folder / f"practice{SUFFIX}"
+    folder, tables = paths.data_folder(), _tables_digest()
+    made, work = folder / f"practice-as-made-{tables}{SUFFIX}", folder / f"practice-{tables}{SUFFIX}"
     try:
         if not made.exists():
             _build(made)
@@ -36,10 +39,18 @@ def practice_file(*, fresh: bool = False) -> Path:
     return work
 
 
+def _tables_digest() -> str:
+    """A short name for what the practice tables say: with other tables it is another season."""
+    digest = hashlib.sha256()
+    for path in sorted(paths.demo_data().rglob("*.csv")):
+        digest.update(path.name.encode() + path.read_bytes())
+    return digest.hexdigest()[:8]
+
+
 def practice_from(at_utc_s: int, time: FarmTime) -> Path:
     """A practice season that ends at an instant [UTC s], so that one can go on typing from there."""
     local = time.local(at_utc_s)
-    path = paths.data_folder() / f"practice-from-{local:%Y-%m-%d-%H%M}{SUFFIX}"
+    path = paths.data_folder() / f"practice-{_tables_digest()}-from-{local:%Y-%m-%d-%H%M}{SUFFIX}"
     if not path.exists():
         _build(path, at_utc_s)
     return path
@@ -47,7 +58,7 @@ def practice_from(at_utc_s: int, time: FarmTime) -> Path:
 
 def opens_at(things: Things, time: FarmTime) -> int | None:
     """The instant [UTC s] at which a season wants to be seen first (a setting); None: at the present."""
-    typed = things.settings.get("opens_at", "").strip()
+    typed = things.settings.get(OPENS_AT, "").strip()
     return time.read(typed) if typed else None
 
 
@@ -61,7 +72,11 @@ def _build(path: Path, until_utc_s: int | None = None) -> None:
 
     part = path.with_name(path.name + ".making")
     part.unlink(missing_ok=True)
-    build_practice(part, until_utc_s).close()
+    farm = build_practice(part, until_utc_s)
+    if until_utc_s is not None:
+        local = farm.time.local(until_utc_s)
+        farm.save_things(replace(farm.things, settings={**farm.things.settings, OPENS_AT: local.isoformat()}))
+    farm.close()
     part.replace(path)
 
 

@@ -154,14 +154,14 @@ def test_the_real_lot_turns_from_dates_to_good_hours_and_back(qtbot, at, tmp_pat
     window.open(Target("lot", "25-13W"))
     page = window.page
     assert page.lot.drying.figure.x_kind == "time"
-    next(action for action in page.actions() if action.key == "d").run()
+    next(action for action in page.letters() if action.key == "d").run()
     assert page.lot.drying.figure.x_kind == "good_h"
-    next(action for action in page.actions() if action.key == "d").run()
+    next(action for action in page.letters() if action.key == "d").run()
     assert page.lot.drying.figure.x_kind == "time"
     gone = []
     window.desk.asked_for.disconnect(window.open)
     window.desk.asked_for.connect(gone.append)
-    next(action for action in page.actions() if action.key == "p").run()
+    next(action for action in page.letters() if action.key == "p").run()
     assert gone == [Target("paper", "lot sheet 25-13W")]
 
 

@@ -225,7 +225,7 @@ def test_settings_are_asked_for(qtbot, window):
         page.look_choice._words[2].click()
     assert settled.args[0].theme == "dark"
     with qtbot.waitSignal(window.desk.settle) as settled:
-        page.letters._words[1].click()
+        page.size_choice._words[1].click()
     assert settled.args[0].scale == 1.15
 
 

@@ -15,7 +15,7 @@ from farmdesk.desk.go import Target
 from farmdesk.desk.pages.season import SeasonPage
 from farmdesk.desk.theme import look
 from farmdesk.desk.widgets.season_pieces import BoardPiece, EventPiece, FillPiece, MillPiece, PickPiece, RestPiece
-from farmdesk.work.stories import BoardDay
+from farmdesk.work.stories import StripDay
 from tests.desk import samples_season as samples
 from tests.desk.stand_season import drag, has, picture, press, stand
 
@@ -266,7 +266,7 @@ def test_t_turns_to_the_table_and_back(qtbot, window, view):
 def test_an_unmeasured_stay_says_so_in_the_table(qtbot):
     story = samples.season()
     dry = tuple(
-        replace(b, days=tuple(BoardDay(row.day, None) for row in b.days)) if b.lot == "25-15N" else b
+        replace(b, days=tuple(StripDay(row.day, None) for row in b.days)) if b.lot == "25-15N" else b
         for b in story.boards
     )
     window = stand(qtbot, "season", SeasonPage, lambda at: replace(story, boards=dry), EVENING)
@@ -279,8 +279,8 @@ def test_an_empty_season_shows_the_shed_and_the_key_that_begins(qtbot):
     view = window.page.view
     assert view.empty_words == "Nothing is written yet; p goes to Picking, where the first sack is weighed."
     assert view.pieces == []
-    assert "p" in [action.key for action in window.page.actions()]
-    window.page.actions()[-1].run()
+    assert "p" in [action.key for action in window.page.letters()]
+    window.page.letters()[-1].run()
     assert window.been == [Target("page", "picking")]
     for key in (KEY.Key_Tab, KEY.Key_PageDown, KEY.Key_0, KEY.Key_Home, KEY.Key_Return):
         qtbot.keyClick(view, key)

@@ -100,9 +100,10 @@ def test_every_picture_can_be_read_as_a_table(qtbot, window):
         assert all(len(row) == len(heads) for row in rows)
     page.rail.setFocus()
     qtbot.keyClick(page.rail, KEY.Key_T)
-    qtbot.keyClick(QApplication.focusWidget(), KEY.Key_Return)
     assert page.rail.as_table
     assert not page.gaps.as_table
+    qtbot.keyClick(QApplication.focusWidget(), KEY.Key_T)
+    assert not page.rail.as_table
 
 
 def test_what_is_due_is_warm_and_a_calm_day_is_not(window, story):

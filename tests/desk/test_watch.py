@@ -58,7 +58,7 @@ def place(window, qtbot, folder: Path) -> Path:
     guard = window.page.lot.file
     assert not guard.isHidden()
     assert not guard.hasFocus()  # nobody typed it: the keys stay where they were
-    next(action for action in window.page.actions() if action.key == "w").run()
+    next(action for action in window.page.letters() if action.key == "w").run()
     type_keys(qtbot, "1")
     assert guard.isHidden()
     return file
@@ -177,7 +177,7 @@ def test_whole_lines(tmp_path):
 
 def test_the_folder_is_chosen_by_key(window, folder, monkeypatch):
     monkeypatch.setattr(QFileDialog, "open", lambda dialog: None)
-    next(action for action in window.page.actions() if action.key == "w").run()
+    next(action for action in window.page.letters() if action.key == "w").run()
     window.page.findChild(QFileDialog).fileSelected.emit(str(folder))
     assert window.page.watch.folder == folder
     assert str(folder) in window.notice.sentence

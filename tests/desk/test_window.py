@@ -46,7 +46,7 @@ class Plain(Page):
     def open_at(self, target):
         self.opened.append(target)
 
-    def actions(self):
+    def letters(self):
         return [
             Action("r", "rain list", lambda: self.done.append("r")),
             Action("y", "type the yard sheet", lambda: self.done.append("y")),
@@ -284,3 +284,17 @@ def test_a_low_window_leaves_out_the_months(window):
     window.resize(1366, 690)
     assert window.ruler.height() == 40 + 6
     assert window.page.geometry().bottom() == 690 - 40 - 1
+
+
+def test_t_turns_at_once_and_still_begins_a_place(qtbot, window):
+    turned = []
+    page = window.page
+    page.letters = lambda: [Action("t", "table", lambda: turned.append("t"))]
+    type_in(qtbot, window, "t")
+    assert turned == ["t"]
+    assert window.go_box.text() == ""
+    type_in(qtbot, window, "1")
+    assert turned == ["t", "t"]
+    assert window.go_box.text() == "t1"
+    qtbot.keyClick(window.go_box, KEY.Key_Return)
+    assert name_of(window) == "ferments"

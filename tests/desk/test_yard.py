@@ -205,7 +205,7 @@ def test_an_empty_yard_is_calm_and_names_the_key_that_begins(qtbot):
     page = window.page
     assert page.side.calm == "Nothing lies here; p goes to Picking, where the coffee comes from."
     picture(page)
-    next(action for action in page.actions() if action.key == "p").run()
+    next(action for action in page.letters() if action.key == "p").run()
     assert window.been == [Target("page", "picking")]
 
 

@@ -13,7 +13,7 @@ until they are shown. A page keeps no copy of a fact beyond the story it was las
 
         def show_story(self, story): ...                 # paint it; set the accessible name to its sentence
 
-        def actions(self):                               # letters that act on this page; words with the key first
+        def letters(self):                               # letters that act on this page; words with the key first
             return [Action("p", self.tr("day sheet"), self.print_sheet)]
 
         def open_at(self, target): ...                   # `b7` came from the go box: Target("bed", "7")
@@ -35,13 +35,14 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal, Slot
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
 from farmdesk import clock
 from farmdesk.clock import FarmTime
 from farmdesk.desk.go import Target
 from farmdesk.desk.habits import Habits
 from farmdesk.desk.lanes import Lanes
+from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.errors import FarmError
 from farmdesk.text import Words
 from farmdesk.work.changes import Changes
@@ -59,6 +60,7 @@ PAGES = {
     "papers": "farmdesk.desk.pages.papers:PapersPage",
     "farm": "farmdesk.desk.pages.farm:FarmPage",
 }
+TURN = "t"  # the letter that turns pictures into tables
 
 
 @dataclass(frozen=True)
@@ -156,9 +158,25 @@ class Page(QWidget):
         """Whether a written act can change what this page shows."""
         return True
 
-    def actions(self) -> Sequence[Action]:
+    def letters(self) -> Sequence[Action]:
         """What the letters do here."""
         return ()
+
+    def all_letters(self) -> list[Action]:
+        """The page's own letters, and `t`, which turns pictures into tables on every page that has one."""
+        found = list(self.letters())
+        if all(action.key != TURN for action in found) and self.findChild(Drawn) is not None:
+            found.append(Action(TURN, self.tr("table"), self.turn_pictures))
+        return found
+
+    def turn_pictures(self) -> None:
+        """Turn the picture that has the keys, or else all of the page, into tables and back."""
+        held = QApplication.focusWidget()
+        while held is not None and not isinstance(held, Drawn):
+            held = held.parentWidget()
+        for picture in [held] if isinstance(held, Drawn) else self.findChildren(Drawn):
+            if picture.isVisible():
+                picture.toggle_twin()
 
     def open_at(self, target: Target) -> None:
         """Show the part of the page that was asked for."""

@@ -54,13 +54,13 @@ class FarmPage(Page):
         self.title = Title(desk, self)
         self.language = Choices(self.tr("Language of the screen"), self)
         self.look_choice = Choices(self.tr("Light or dark"), self)
-        self.letters = Choices(self.tr("Letters"), self)
+        self.size_choice = Choices(self.tr("Letters"), self)
         self.registers = Choices(self.tr("Registers of the farm"), self)
         self.rows = Rows(self.tr("Register"), self)
         self.keys = KeyRow(self)
         self.language.chosen.connect(self._language)
         self.look_choice.chosen.connect(self._look)
-        self.letters.chosen.connect(self._letters)
+        self.size_choice.chosen.connect(self._letters)
         self.registers.chosen.connect(self._register)
         self._offer()
 
@@ -70,7 +70,7 @@ class FarmPage(Page):
         names = {"system": self.tr("as the computer"), "light": self.tr("light"), "dark": self.tr("dark")}
         self.look_choice.offer([(name, names[name]) for name in LOOKS], habits.theme)
         sizes = (self.tr("as drawn"), self.tr("larger"), self.tr("largest"))
-        self.letters.offer([(str(s), words) for s, words in zip(SIZES, sizes, strict=True)], str(habits.scale))
+        self.size_choice.offer([(str(s), words) for s, words in zip(SIZES, sizes, strict=True)], str(habits.scale))
         names = {
             "blocks": self.tr("blocks"), "places": self.tr("beds and patio"), "vessels": self.tr("vessels"),
             "instruments": self.tr("instruments"), "methods": self.tr("methods"), "people": self.tr("people"),
@@ -88,7 +88,7 @@ class FarmPage(Page):
         self.title.say(self.tr("Farm"), about.name)
         self.setAccessibleName(f"{self.title.accessibleName()}. {'. '.join(self._facts())}.")
         self._show_register()
-        self.keys.show_actions(self.actions())
+        self.keys.show_actions(self.letters())
         self.update()
 
     def _facts(self) -> list[str]:
@@ -104,7 +104,7 @@ class FarmPage(Page):
             self.tr("{n} copies kept by itself").format(n=story.copies_n),
         ]
 
-    def actions(self) -> Sequence[Action]:
+    def letters(self) -> Sequence[Action]:
         found = [
             Action("o", self.tr("open a season"), self._ask_open),
             Action("c", self.tr("copy"), self._ask_copy),
@@ -256,7 +256,7 @@ class FarmPage(Page):
         self.title.setGeometry(left, top, wide, px(HEIGHT_PX))
         top += px(HEIGHT_PX) + px(10)
         y = top + px(24) + 5 * px(LINE_PX) + px(16)
-        for choice in (self.language, self.look_choice, self.letters):
+        for choice in (self.language, self.look_choice, self.size_choice):
             choice.move(left, y)
             y += px(22) + px(CHOICE_PX) + px(12)
         self.keys.move(left - px(4), y + px(4))

@@ -15,7 +15,7 @@ from farmdesk.desk.pages.today import SLEEP_H
 from farmdesk.desk.pages.today_zones import code_list
 from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.clock import LARGE_R_PX, SMALL_R_PX, paint_clock
-from farmdesk.desk.widgets.drawn import Drawn
+from farmdesk.desk.widgets.drawn import Drawn, Table
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.title import HEIGHT_PX, Title
 from farmdesk.text import Days, Moment
@@ -60,7 +60,7 @@ class Clocks(Drawn):
             return self.tr("Nothing is in a vessel.")
         return " ".join(f"{' '.join(self._row(vessel))}." for vessel in self.vessels)
 
-    def table(self):
+    def table(self) -> Table | None:
         heads = [self.tr("vessel"), self.tr("lot"), self.tr("method"), self.tr("since"), self.tr("ready"), self.tr("pH"),
                  self.tr("°C"), self.tr("latest")]  # fmt: skip
         return heads, [self._row(vessel) for vessel in self.vessels]
@@ -170,7 +170,7 @@ class Clocks(Drawn):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         columns = self._grid()[0]
         step = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1, Qt.Key.Key_Up: -columns, Qt.Key.Key_Down: columns}.get(
-            event.key()
+            Qt.Key(event.key())
         )
         if step and 0 <= self.held + step < len(self.vessels):
             self.held += step
@@ -214,7 +214,7 @@ class FermentsPage(Page):
             wanted, self._wanted = self._wanted, ""
             self.clocks.hold(wanted)
 
-    def actions(self) -> Sequence[Action]:
+    def letters(self) -> Sequence[Action]:
         words = self.tr("picture") if self.clocks.as_table else self.tr("table")
         return [Action("t", words, self.clocks.toggle_twin)]
 

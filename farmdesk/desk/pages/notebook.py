@@ -89,7 +89,7 @@ class NotebookPage(Page):
         self.setAccessibleName(told)
         self._filter()
 
-    def actions(self) -> Sequence[Action]:
+    def letters(self) -> Sequence[Action]:
         row = self._current()
         found = [Action("s", self.tr("search"), self._to_search)]
         if row is not None and row.ids:
@@ -130,7 +130,7 @@ class NotebookPage(Page):
         if held is not None:
             at = next((i for i, row in enumerate(self.shown_rows) if row.id == held.id), 0)
             self.rows.selectRow(at)
-        self.keys.show_actions(self.actions())
+        self.keys.show_actions(self.letters())
 
     def _cells(self, row: NotebookRow) -> list[str]:
         say, local = self.desk.words.say, self.desk.time.local
@@ -147,7 +147,7 @@ class NotebookPage(Page):
 
     @Slot(QModelIndex, QModelIndex)
     def _moved(self, now: QModelIndex, before: QModelIndex) -> None:
-        self.keys.show_actions(self.actions())
+        self.keys.show_actions(self.letters())
 
     @Slot(QModelIndex)
     def _open(self, index: QModelIndex) -> None:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QModelIndex, Qt, Slot
 from PySide6.QtGui import QImage, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QFileDialog, QLineEdit, QWidget
+from PySide6.QtWidgets import QDialog, QFileDialog, QLineEdit, QWidget
 
 from farmdesk.clock import FarmTime
 from farmdesk.desk.go import Target
@@ -225,14 +225,14 @@ class PapersPage(Page):
         self.setAccessibleName(told)
         self.sheet.show_image(drawing.image, told)
         self.lot.setVisible(drawing.wish.kind == "lot sheet")
-        self.keys.show_actions(self.actions())
+        self.keys.show_actions(self.letters())
         self._lay_out()
 
     @Slot(object)
     def _not_drawn(self, error: Exception) -> None:
         self._refused(error)
 
-    def actions(self) -> Sequence[Action]:
+    def letters(self) -> Sequence[Action]:
         if self.drawing is None:
             return ()
         return (
@@ -312,7 +312,7 @@ class PapersPage(Page):
         asked = QPrintDialog(self._printer, self)
         asked.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         asked.accepted.connect(self._print_now)
-        asked.open()
+        QDialog.open(asked)  # QPrintDialog's own open asks for a slot by name
 
     def _print_now(self) -> None:
         """Each page as a picture at the printer's own size; the PDF stays the better way where a viewer can print."""

@@ -57,7 +57,7 @@ class SeasonPage(Page):
         if self.twin is not None:
             self.twin.fill(table.heads(self.desk.words), self._rows())
 
-    def actions(self) -> Sequence[Action]:
+    def letters(self) -> Sequence[Action]:
         found = [
             Action("t", self.tr("picture") if self.twin is not None else self.tr("table"), self.toggle_twin),
             Action("0", self.tr("whole season"), self.view.fit_season),

@@ -12,7 +12,7 @@ from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
@@ -75,7 +75,7 @@ class TodayPage(Page):
         jobs = [(lane, a, b, say(words), due) for lane, a, b, words, due in day.jobs]
         self.rail.show_day(jobs, local.hour + local.minute / 60, asleep)
         self.gaps.show_gaps(day.gaps)
-        self.keys.show_actions(self.actions()[:3])
+        self.keys.show_actions(self.letters()[:3])
         self.setAccessibleName(self.title.accessibleName())
         self._lay_out()
 
@@ -95,7 +95,7 @@ class TodayPage(Page):
             facts.append([(self.tr("still to leave"), 17, 400, grey), (litres, 17, SEMIBOLD, "ink")])
         self.title.say(say(Day(day.day, weekday=True, long=True)), facts=facts)
 
-    def actions(self) -> Sequence[Action]:
+    def letters(self) -> Sequence[Action]:
         return (
             Action("p", self.tr("day sheet"), self._day_sheet),
             Action("y", self.tr("type the yard sheet"), self._yard_sheet),
@@ -222,7 +222,7 @@ class TodayPage(Page):
         self.yard.setGeometry(left + side + gutter, top, wide - side - gutter, low - top)
         self._rules = [low, left + side + gutter // 2]
 
-    def paintEvent(self, event) -> None:
+    def paintEvent(self, event: QPaintEvent) -> None:
         if self.story is None:
             return
         with Ink(self) as ink:

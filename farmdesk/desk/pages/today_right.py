@@ -6,6 +6,7 @@ from PySide6.QtCore import QSize
 
 from farmdesk.desk.pages.today_zones import Zone
 from farmdesk.desk.theme import BOLD, SEMIBOLD, look
+from farmdesk.desk.widgets.drawn import Table
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.text import Num
 from farmdesk.work.portions import place_list
@@ -19,7 +20,7 @@ class RightZone(Zone):
     def sentence(self) -> str:
         if self.story is None:
             return ""
-        say, story = self.desk.words.say, self.story
+        say, story = self.desk.words.say, self.day
         said = []
         if story.rain_list:
             minutes = say(Num(story.rain_minutes, "min"))
@@ -28,16 +29,16 @@ class RightZone(Zone):
         said += [f"{who}: {say(what)}." for who, what in story.waiting]
         return " ".join(said)
 
-    def table(self):
+    def table(self) -> Table | None:
         say, number = self.desk.words.say, self.desk.words.number
-        rows = [[self.tr("rain"), place_list(beds), number(m, 0, "min")] for beds, m in self.story.rain_list]
-        rows += [[self.tr("fruit"), say(a), say(b)] for a, b in self.story.fruit]
-        rows += [[self.tr("waits"), who, say(what)] for who, what in self.story.waiting]
+        rows = [[self.tr("rain"), place_list(beds), number(m, 0, "min")] for beds, m in self.day.rain_list]
+        rows += [[self.tr("fruit"), say(a), say(b)] for a, b in self.day.fruit]
+        rows += [[self.tr("waits"), who, say(what)] for who, what in self.day.waiting]
         return ["", self.tr("where or who"), self.tr("what")], rows
 
     def _order(self) -> str:
         """First the best, last what takes longest."""
-        groups = [place_list(beds) for beds, _ in self.story.rain_list]
+        groups = [place_list(beds) for beds, _ in self.day.rain_list]
         if len(groups) == 1:
             return self.tr("Cover {beds}.").format(beds=groups[0])
         if len(groups) == 2:
@@ -62,7 +63,7 @@ class RightZone(Zone):
         return y
 
     def _paint_rain(self, ink: Ink, y: float) -> float:
-        story, px, say = self.story, look().px, self.desk.words.say
+        story, px, say = self.day, look().px, self.desk.words.say
         if not story.rain_list and story.rain_words is None:
             return y
         ink.heading(0, y + px(14), self.tr("Rain"), say(story.rain_words) if story.rain_words else "")
@@ -77,12 +78,12 @@ class RightZone(Zone):
 
     def _paint_minutes(self, ink: Ink, top: float) -> None:
         """A bar cut by minutes, in the order of covering; the sums below."""
-        px, total = look().px, max(1e-9, sum(m for _, m in self.story.rain_list))
+        px, total = look().px, max(1e-9, sum(m for _, m in self.day.rain_list))
         wide, high = self.width() - 1, px(28)
         done, free = 0.0, 0.0
         end = f"{total:.0f}"
         last = wide - ink.width(end, 14) - px(6)
-        for i, (beds, minutes) in enumerate(self.story.rain_list):
+        for i, (beds, minutes) in enumerate(self.day.rain_list):
             left, right = done / total * wide, (done + minutes) / total * wide
             ink.fill(left, top, right - left, high, "band" if i % 2 else "sheet")
             ink.frame(left, top, right - left + 1, high, 1, "ink")
@@ -97,13 +98,13 @@ class RightZone(Zone):
         ink.text(wide, top + high + px(17), end, 14, color="ink2", align="right")
 
     def _paint_fruit(self, ink: Ink, y: float) -> float:
-        if not self.story.fruit:
+        if not self.day.fruit:
             return y
         px, say = look().px, self.desk.words.say
         y = self._rule(ink, y)
         ink.heading(0, y + px(14), self.tr("This afternoon’s fruit"))
         y += px(38)
-        for i, (head, words) in enumerate(self.story.fruit):
+        for i, (head, words) in enumerate(self.day.fruit):
             if y > self.height() - px(6):
                 break
             weight = SEMIBOLD if i == 0 else 400
@@ -113,14 +114,14 @@ class RightZone(Zone):
         return y - px(10)
 
     def _paint_waiting(self, ink: Ink, y: float) -> float:
-        if not self.story.waiting or y > self.height() - look().px(56):
+        if not self.day.waiting or y > self.height() - look().px(56):
             return y
         px, say = look().px, self.desk.words.say
         y = self._rule(ink, y)
         ink.heading(0, y + px(14), self.tr("Someone waits"))
         y += px(37)
-        for i, (who, what) in enumerate(self.story.waiting):
-            left = len(self.story.waiting) - i
+        for i, (who, what) in enumerate(self.day.waiting):
+            left = len(self.day.waiting) - i
             if left > 1 and y + px(21) > self.height() + 2:
                 ink.text(0, y, self.tr("and {n} more; t shows all").format(n=left), 14, color="ink2")
                 break

@@ -6,12 +6,13 @@ import re
 from collections.abc import Sequence
 
 from PySide6.QtCore import QPointF
+from PySide6.QtGui import QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.clock import SMALL_R_PX, paint_clock
-from farmdesk.desk.widgets.drawn import Drawn
+from farmdesk.desk.widgets.drawn import Drawn, Table
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.yard import YardPlan
 from farmdesk.text import Moment
@@ -48,6 +49,12 @@ class Zone(Drawn):
         self.told()
 
     @property
+    def day(self) -> TodayStory:
+        """The story, once it has come."""
+        assert self.story is not None
+        return self.story
+
+    @property
     def empty(self) -> bool:
         """Nothing stands here today."""
         return not self.sentence()
@@ -58,7 +65,7 @@ class Zone(Drawn):
             return self.tr("open")
         time, say = self.desk.time, self.desk.words.say
         a = time.local(first)
-        today = time.calendar_day(self.story.at_utc_s)
+        today = time.calendar_day(self.day.at_utc_s)
         head = say(Moment(a, clock=True))
         if a.date() != today:
             head = say(Moment(a, weekday=True))
@@ -91,7 +98,7 @@ class VesselZone(Zone):
             return self.desk.words.say(self.story.calm)
         return " ".join(f"{vessel.code}: {', '.join(self._row(vessel)[1:])}." for vessel in self.story.vessels)
 
-    def table(self):
+    def table(self) -> Table | None:
         heads = [self.tr("vessel"), self.tr("lot"), self.tr("since"), self.tr("ready"), self.tr("pH"), self.tr("°C")]
         return heads, [self._row(vessel) for vessel in self.story.vessels] if self.story else []
 
@@ -110,7 +117,7 @@ class VesselZone(Zone):
         story, px = self.story, look().px
         if story is None:
             return
-        y = px(14)
+        y = float(px(14))
         if story.calm is not None:
             y = ink.wrapped(0, px(20), self.width(), self.desk.words.say(story.calm), 21, family=SERIF) + px(6)
         vessels = list(story.vessels)
@@ -133,7 +140,7 @@ class VesselZone(Zone):
 
     def _paint_first(self, ink: Ink, vessel: VesselStory, y: float) -> None:
         px, say, number = look().px, self.desk.words.say, self.desk.words.number
-        now, local = self.story.at_utc_s, self.desk.time.local
+        now, local = self.day.at_utc_s, self.desk.time.local
         radius = px(SMALL_R_PX)
         paint_clock(ink, px(96), y + px(110), radius, vessel, now, self.desk.time, self.sleep_h)
         x, room = px(208), self.width() - px(208)
@@ -199,7 +206,7 @@ class PickerZone(Zone):
         ink.heading(0, px(22), self.tr("Pickers"))
         picked = {block for block, _ in self.story.picking}
         self._paint_hill(ink, picked)
-        x, y = px(184), px(22)
+        x, y = px(184), float(px(22))
         for block, words in self.story.picking:
             if y > self.height() - px(12):
                 break
@@ -249,7 +256,7 @@ class YardZone(QWidget):
         self.words.show_story(story)
         self._lay_out()
 
-    def resizeEvent(self, event) -> None:
+    def resizeEvent(self, event: QResizeEvent) -> None:
         self._lay_out()
 
     def _lay_out(self) -> None:
@@ -266,7 +273,7 @@ class YardZone(QWidget):
         self.words.raise_()
         self.plan.stackUnder(self.words)
 
-    def paintEvent(self, event) -> None:
+    def paintEvent(self, event: QPaintEvent) -> None:
         with Ink(self) as ink:
             due = self.words.story is not None and bool(self.words.story.open_first)
             head = self.tr("Open, then shut") if due else self.tr("The yard")
@@ -284,9 +291,9 @@ class _OpenFirst(Zone):
         say = self.desk.words.say
         return " ".join(f"{say(when)}: {place_list(beds)}, {say(why)}." for when, beds, why in self.story.open_first)
 
-    def table(self):
+    def table(self) -> Table | None:
         say = self.desk.words.say
-        rows = [[say(when), place_list(beds), say(why)] for when, beds, why in self.story.open_first]
+        rows = [[say(when), place_list(beds), say(why)] for when, beds, why in self.day.open_first]
         return [self.tr("when"), self.tr("beds"), self.tr("why")], rows
 
     def paint(self, ink: Ink) -> None:
@@ -294,7 +301,7 @@ class _OpenFirst(Zone):
             return
         px, say = look().px, self.desk.words.say
         due = any(place.due for place in self.story.yard.places)
-        x, y, room = px(18), px(18), self.width() - px(18)
+        x, y, room = px(18), float(px(18)), self.width() - px(18)
         start = y
         for i, (when, beds, why) in enumerate(self.story.open_first):
             if y > self.height() - px(30):

@@ -57,7 +57,7 @@ class YardPage(Page):
         self.hours.show_rain(story.rain)
         self.setAccessibleName(sentence)
 
-    def actions(self) -> Sequence[Action]:
+    def letters(self) -> Sequence[Action]:
         picture = self.tr("picture") if self.plan.as_table else self.tr("table")
         found = [
             Action("t", picture, self.plan.toggle_twin),

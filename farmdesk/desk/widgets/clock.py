@@ -7,6 +7,7 @@ ferments wind into a spiral, one turn a day. Straight figures always stand besid
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainterPath
@@ -21,6 +22,9 @@ TURN_PX = 14  # from one day's turn to the next
 SLEEP_FROM_H, SLEEP_UNTIL_H = 20.0, 4.0  # the farm's setting leads; common practice, no source
 ARC_STEP = 4  # of the six steps of water: a tank is wet
 SLICE_H = 6.0
+
+Spot = Callable[[float, float], QPointF]  # an hour of the day and a radius
+Scale = Callable[[float], float]
 
 
 def angle(hour: float) -> float:
@@ -70,7 +74,7 @@ def paint_clock(
     ink.line(a.x(), a.y(), b.x(), b.y(), 2.4, "ink")
 
 
-def _paint_face(ink: Ink, middle: QPointF, radius: float, sleep_h, at) -> None:
+def _paint_face(ink: Ink, middle: QPointF, radius: float, sleep_h: tuple[float, float], at: Spot) -> None:
     px = look().px
     start, end = sleep_h
     night = QPainterPath(middle)
@@ -94,7 +98,7 @@ def _paint_face(ink: Ink, middle: QPointF, radius: float, sleep_h, at) -> None:
         ink.text(spot.x() + dx, spot.y() + dy, str(hour), 13, color="ink2", align="middle")
 
 
-def _paint_arc(ink: Ink, vessel: VesselStory, now_utc_s: int, hour, at, ring, band: float) -> None:
+def _paint_arc(ink: Ink, vessel: VesselStory, now_utc_s: int, hour: Scale, at: Spot, ring: Scale, band: float) -> None:
     """The stretch since filling, as a band of small steps so that a spiral is one shape."""
     span = max(1, now_utc_s - vessel.filled_utc_s)
     steps = max(8, int(span / DAY_S * 144))
@@ -108,7 +112,7 @@ def _paint_arc(ink: Ink, vessel: VesselStory, now_utc_s: int, hour, at, ring, ba
     ink.shape(path, look().palette.water[ARC_STEP], 1.1, "ink")
 
 
-def _paint_wedge(ink: Ink, vessel: VesselStory, hour, at, radius: float) -> None:
+def _paint_wedge(ink: Ink, vessel: VesselStory, hour: Scale, at: Spot, radius: float) -> None:
     ahead = vessel.ahead
     if ahead is None or ahead.earliest_utc_s is None:
         return

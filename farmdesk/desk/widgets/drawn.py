@@ -11,6 +11,8 @@ from PySide6.QtWidgets import QWidget
 from farmdesk.desk.tables.rows import Rows
 from farmdesk.desk.widgets.ink import Ink
 
+Table = tuple[Sequence[str], Sequence[Sequence[str]]]  # heads, rows
+
 
 class Drawn(QWidget):
     """Subclasses give `paint(ink)`, `sentence()` and `table()`; call `told()` after a new story."""
@@ -29,7 +31,7 @@ class Drawn(QWidget):
         """The picture in one factual sentence."""
         return ""
 
-    def table(self) -> tuple[Sequence[str], Sequence[Sequence[str]]] | None:
+    def table(self) -> Table | None:
         """Heads and rows of the same facts; None where there is no more in it than its sentence."""
         return None
 

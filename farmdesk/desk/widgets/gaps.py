@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import SEMIBOLD, SERIF, look
-from farmdesk.desk.widgets.drawn import Drawn
+from farmdesk.desk.widgets.drawn import Drawn, Table
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.work.stories import Gap
 
@@ -50,7 +50,7 @@ class GapList(Drawn):
             return self.tr("Nothing is missing or doubtful.")
         return self.tr("Missing or doubtful: {gaps}").format(gaps=" ".join(f"{say(g.text)}." for g in self.gaps))
 
-    def table(self):
+    def table(self) -> Table | None:
         say = self.desk.words.say
         kind = {"doubtful": self.tr("doubtful"), "missing": self.tr("missing")}
         rows = [[kind.get(g.kind, g.kind), say(g.text), g.lot, g.place] for g in self.gaps]
@@ -108,7 +108,7 @@ class GapList(Drawn):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         step = {Qt.Key.Key_Down: self._columns(), Qt.Key.Key_Up: -self._columns(), Qt.Key.Key_Right: 1,
-                Qt.Key.Key_Left: -1}.get(event.key())  # fmt: skip
+                Qt.Key.Key_Left: -1}.get(Qt.Key(event.key()))  # fmt: skip
         if step and 0 <= self.at + step < len(self._seen()):
             self.at += step
             self.update()

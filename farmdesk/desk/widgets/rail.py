@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import BOLD, REGULAR, SEMIBOLD, SERIF, look
-from farmdesk.desk.widgets.drawn import Drawn
+from farmdesk.desk.widgets.drawn import Drawn, Table
 from farmdesk.desk.widgets.ink import Ink
 
 HEAD_PX, LANE_PX, LANE_MOST_PX, LABEL_PX = 30, 18, 26, 92
@@ -53,7 +53,7 @@ class DayRail(Drawn):
         head = self.tr("The day, {n} jobs.").format(n=len(self.jobs))
         return f"{head} {self.tr('Due: {jobs}.').format(jobs=', '.join(due))}" if due else head
 
-    def table(self):
+    def table(self) -> Table | None:
         rows = [[lane, hour_text(a), hour_text(b), words] for lane, a, b, words, _ in self.jobs]
         return [self.tr("who"), self.tr("from"), self.tr("until"), self.tr("what")], rows
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from datetime import date, timedelta
 
 from PySide6.QtCore import QPointF, QRectF
@@ -11,13 +11,15 @@ from PySide6.QtWidgets import QWidget
 
 from farmdesk.clock import FarmTime
 from farmdesk.desk.theme import SEMIBOLD, look
-from farmdesk.desk.widgets.drawn import Drawn
+from farmdesk.desk.widgets.drawn import Drawn, Table
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.text import N_, Day, Days, Text, Words
 from farmdesk.work.stories import Strip
 
 CARD_PX, PAGE_PX = 8.0, 18.0  # a day, on a card and on a page
 CARD_HIGH_PX, PAGE_HIGH_PX = 10, 20
+
+Ahead = tuple[date, date, date | None]  # earliest, likely, latest; None: open
 
 
 def paint_strip(
@@ -52,13 +54,13 @@ def paint_strip(
     if begins is not None and strip.rest_until is not None and strip.sent is None:
         start = strip.gate or (strip.ahead[2] or strip.ahead[1] if strip.ahead else begins)
         _paint_rest(ink, x(start), min(x(strip.rest_until), right), top, high)
-    elif strip.gate is not None and (strip.sent or strip.milled):
-        _paint_rest(ink, x(strip.gate), x(strip.sent or strip.milled), top, high)
+    elif strip.gate is not None and (gone := strip.sent or strip.milled):
+        _paint_rest(ink, x(strip.gate), x(gone), top, high)
     elif strip.gate is not None:
         _paint_rest(ink, x(strip.gate), min(x(tomorrow), right), top, high)
     _paint_beds(ink, strip, x, top, high, px_per_day)
     if strip.ahead is not None and strip.gate is None:
-        _paint_ahead(ink, strip, x, top, high, right)
+        _paint_ahead(ink, strip, strip.ahead, x, top, high, right)
     for day, grams in strip.picks:
         notch = high * (0.5 + 0.8 * min(1.0, grams / 1_200_000))
         ink.fill(x(day), base - notch, max(3, px(px_per_day * 0.22)), notch, "ink")
@@ -89,7 +91,7 @@ def _paint_beds(
     ink: Ink, strip: Strip, x: Callable[[date], float], top: float, high: float, wide: float
 ) -> None:  # fmt: skip
     """One water step a day; a day without a reading keeps the ground, for nothing may be bridged."""
-    days: Sequence = strip.beds
+    days = strip.beds
     for day in days:
         ink.fill(x(day.day), top, wide, high, look().water(day.moisture_wb_frac))
     start = 0
@@ -100,9 +102,9 @@ def _paint_beds(
 
 
 def _paint_ahead(
-    ink: Ink, strip: Strip, x: Callable[[date], float], top: float, high: float, right: float
-) -> None:  # fmt: skip
-    earliest, likely, latest = strip.ahead
+    ink: Ink, strip: Strip, ahead: Ahead, x: Callable[[date], float], top: float, high: float, right: float
+) -> None:
+    earliest, likely, latest = ahead
     now = x(strip.beds[-1].day + timedelta(days=1)) if strip.beds else x(strip.today + timedelta(days=1))
     first = min(max(x(earliest), now), right)
     last = min(x(latest) if latest else right, right)
@@ -218,7 +220,7 @@ class StripWidget(Drawn):
     def sentence(self) -> str:
         return self.said
 
-    def table(self):
+    def table(self) -> Table | None:
         if self.strip is None:
             return None
         say = self.words.say
@@ -231,12 +233,12 @@ class StripWidget(Drawn):
             told = self.tr("not measured") if known is None else self.words.number(known * 100, 1, "%")
             rows.append([say(Day(day.day)), self.tr("beds"), told])
         rows += [[say(Day(d)), self.tr("rain"), self.words.number(mm, 0, "mm")] for d, mm in self.strip.rain]
-        for day, name in (
+        for when, name in (
             (self.strip.gate, self.tr("into the store")), (self.strip.sent, self.tr("sent to the mill")),
             (self.strip.milled, self.tr("milled")), (self.strip.rest_until, self.tr("rest ends")),
         ):  # fmt: skip
-            if day is not None:
-                rows.append([say(Day(day)), name, ""])
+            if when is not None:
+                rows.append([say(Day(when)), name, ""])
         return [self.tr("day"), self.tr("where"), self.tr("figure")], rows
 
     def paint(self, ink: Ink) -> None:

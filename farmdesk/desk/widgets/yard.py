@@ -9,11 +9,12 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainterPath, QPen
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainterPath, QPen, QResizeEvent
+from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import BOLD, look
-from farmdesk.desk.widgets.drawn import Drawn
+from farmdesk.desk.widgets.drawn import Drawn, Table
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.text import pct
 from farmdesk.work.stories import Lying, YardPlace, YardStory
@@ -35,7 +36,7 @@ class YardPlan(Drawn):
 
     number_px = 15  # of the numbers outside the rows
 
-    def __init__(self, desk: Desk, parent=None) -> None:
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.desk = desk
         self.story: YardStory | None = None
@@ -55,6 +56,11 @@ class YardPlan(Drawn):
             self.held = ""
         self.told()
 
+    @property
+    def _yard(self) -> YardStory:
+        assert self.story is not None  # there are no beds to ask about before a story has come
+        return self.story
+
     def hold(self, code: str) -> None:
         """Give a bed the keys."""
         self._wanted = code if self.story is None else ""  # its story may still be on the way
@@ -71,7 +77,7 @@ class YardPlan(Drawn):
             said.append(" ".join(self._row(place)[:4]))
         return " ".join(said)
 
-    def table(self):
+    def table(self) -> Table | None:
         if self.story is None:
             return None
         heads = [self.tr("place"), self.tr("lot"), self.tr("moisture"), self.tr("kg"), self.tr("still to leave")]
@@ -112,7 +118,8 @@ class YardPlan(Drawn):
             return
         stores = [m for m in self.story.marks if m.kind == "store"]
         top, low = max(p.y_m + p.depth_m for p in places), min(p.y_m for p in places)
-        left, right = min(p.x_m for p in places), max(m.x_m + m.width_m for m in (*places, *stores))
+        left, right = min(p.x_m for p in places), max(p.x_m + p.width_m for p in places)
+        right = max([right, *(m.x_m + m.width_m for m in stores)])
         room_h, room_w = self.height() - 2 * px(OUTSIDE_PX), self.width() - px(16)
         most = look().scale * MOST_PX_M
         self.scale = min(room_h / (top - low), room_w / (right - left), most)
@@ -144,10 +151,10 @@ class YardPlan(Drawn):
 
     def _upper(self, code: str) -> bool:
         place = self._place(code)
-        return place.kind == "bed" and place.y_m + place.depth_m / 2 > self.story.depth_m / 2
+        return place.kind == "bed" and place.y_m + place.depth_m / 2 > self._yard.depth_m / 2
 
     def _place(self, code: str) -> YardPlace:
-        return next(p for p in self.story.places if p.code == code)
+        return next(p for p in self._yard.places if p.code == code)
 
     # the drawing
 
@@ -163,7 +170,7 @@ class YardPlan(Drawn):
             self._paint_outside(ink, row, upper)
 
     def _paint_marks(self, ink: Ink) -> None:
-        for mark in self.story.marks:
+        for mark in self._yard.marks:
             if mark.kind == "tree":
                 middle = QPointF(self._left + mark.x_m * self.scale, self._base - mark.y_m * self.scale)
                 for radius, style in ((1.0, Qt.PenStyle.SolidLine), (0.86, Qt.PenStyle.DotLine)):
@@ -257,7 +264,7 @@ class YardPlan(Drawn):
                 groups.append([place])
         return groups
 
-    def _same(self, place: YardPlace) -> tuple | None:
+    def _same(self, place: YardPlace) -> tuple[str, ...] | None:
         if place.lying:
             return tuple(lies.lot for lies in place.lying)
         return (place.arriving,) if place.arriving else None
@@ -281,7 +288,7 @@ class YardPlan(Drawn):
 
     # hands
 
-    def resizeEvent(self, event) -> None:
+    def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._lay_out()
 
