@@ -99,12 +99,12 @@ def test_every_marked_sentence_is_written_out() -> None:
 
 
 def waiting() -> set[str]:
-    """Sentences that stand as constants of a module and are given their facts by whoever says them."""
+    """Sentences that are put under a name first, and given their facts by whoever says them."""
     return {
         f"{name_of(path)}:{call.lineno}"
         for path in python()
         if name_of(path).startswith("farmdesk/")
-        for node in syntax(path).body
+        for node in ast.walk(syntax(path))
         if isinstance(node, ast.Assign | ast.AnnAssign) and node.value is not None
         for call in ast.walk(node.value)
         if isinstance(call, ast.Call)
@@ -113,9 +113,9 @@ def waiting() -> set[str]:
 
 def test_every_marked_sentence_is_given_its_facts() -> None:
     wrong = []
-    constants = waiting()
+    named = waiting()
     for where, call in calls():
-        if any(word.arg is None for word in call.keywords) or (not call.keywords and where in constants):
+        if any(word.arg is None for word in call.keywords) or (not call.keywords and where in named):
             continue
         given = {str(word.arg) for word in call.keywords}
         text = call.args[1]
