@@ -39,7 +39,9 @@ TRAY_JUMP_LN: Final = 0.015  # a tray this much heavier than before was wetted: 
 METER_JUMP_WB: Final = 0.025  # the same for the meter
 READING_FREEDOM: Final = 6.0  # Student's degrees for readings: a slip pulls little; our choice
 DAY_FREEDOM: Final = 4.0  # and for days: a log a day out of step must not bend the lot's rate; our choice
-DAY_SCALE: Final = 0.8  # Student's scale for the sd of a day's factor
+DAY_SCALE: Final = (
+    0.8  # Student's scale for the sd of a day: a little over the 0.71 that would give just that sd; our choice
+)
 UNKNOWN_DAY: Final = 2.0  # a day nobody logged varies by so much more; our choice
 _JUMP_SD_DB: Final = 0.15  # of a wetting's jump, dry basis: 5 mm on washed coffee would be 0.6 if all stayed
 
@@ -50,6 +52,10 @@ class Tray:
 
     at_utc_s: FloatArray
     net_g: FloatArray
+
+    def __post_init__(self) -> None:
+        """Hold weights and instants together."""
+        _together(self.at_utc_s, self.net_g)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -62,6 +68,10 @@ class Meter:
     mean_wb_frac: FloatArray
     reps_n: FloatArray
     corrected: np.ndarray
+
+    def __post_init__(self) -> None:
+        """Hold readings and instants together."""
+        _together(self.at_utc_s, self.mean_wb_frac, self.reps_n, self.corrected)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -95,8 +105,8 @@ class DryingLot:
         meter = self.meter
         if meter is not None:
             rows = meter.at_utc_s <= at_utc_s
-            meter = Meter(meter.at_utc_s[rows], meter.mean_wb_frac[rows], meter.reps_n[rows], meter.corrected[rows])
-            meter = meter if rows.any() else None
+            columns = (meter.at_utc_s, meter.mean_wb_frac, meter.reps_n, meter.corrected)
+            meter = Meter(*(column[rows] for column in columns)) if rows.any() else None
         wettings = tuple(at for at in self.wettings_utc_s if at <= at_utc_s)
         return DryingLot(
             self.method, self.surface, self.start_utc_s, self.loading_kg_m2, self.start_wb_frac, self.start_wb_sd,
@@ -123,7 +133,10 @@ def drying_settings(lot: DryingLot, log: WeatherLog) -> FloatArray:
     surface = row_of("drying_defaults", "surface").get(lot.surface)
     if surface is None:
         raise NotPossible(N_("drying", "There is no drying surface called “{name}”.", name=lot.surface))
-    rate = float(row_of("drying_defaults", lot.method)["rate_per_d"]) * float(surface)
+    row = row_of("drying_defaults", lot.method)
+    if "rate_per_d" not in row:
+        raise NotPossible(N_("drying", "There is no way of drying called “{name}”.", name=lot.method))
+    rate = float(row["rate_per_d"]) * float(surface)
     climate = 0.88 * np.log(climate_thirst_kpa(log) / REFERENCE_THIRST_KPA)
     ceiling = float(row_of("drying_defaults", "ceiling")["kg_m2_d"])
     return np.array([np.log(rate) + climate, 0.0, np.log(ceiling), 0.0])
@@ -177,11 +190,11 @@ class LotModel:
         within(self.start_wb, 0.05, 0.85, N_("drying", "A starting moisture"), "%", 100.0)
         within(self.start_sd, 1e-4, 0.2, N_("drying", "A doubt of the starting moisture"), "%", 100.0)
         for tray in lot.trays:
-            _series(tray.at_utc_s, tray.net_g, lot.start_utc_s, self.until_utc_s)
+            _series(tray.at_utc_s, lot.start_utc_s, self.until_utc_s)
             within(tray.net_g, 1.0, 1e6, N_("drying", "A tray weight"), "g")
         meter = lot.meter
         if meter is not None:
-            _series(meter.at_utc_s, meter.mean_wb_frac, lot.start_utc_s, self.until_utc_s)
+            _series(meter.at_utc_s, lot.start_utc_s, self.until_utc_s)
             within(meter.mean_wb_frac, 0.02, 0.80, N_("drying", "A meter reading"), "%", 100.0)
             within(meter.reps_n, 1, 1000, N_("drying", "Repeats of a meter reading"))
         fitted = np.zeros(0, dtype=bool) if meter is None else meter.mean_wb_frac <= METER_TOP_WB_FRAC
@@ -301,10 +314,14 @@ class LotModel:
         return best_fit(self.left_over, np.zeros((1, self.size_n)))
 
 
-def _series(at_utc_s: FloatArray, values: FloatArray, first_utc_s: float, last_utc_s: float) -> None:
-    fine = at_utc_s.ndim == 1 and at_utc_s.shape == values.shape and at_utc_s.size > 0
-    if not fine or not np.isfinite(at_utc_s).all() or (np.diff(at_utc_s) < 0).any():
-        raise NotPossible(N_("drying", "Readings need instants that rise, each with its value."))
+def _together(at_utc_s: FloatArray, *values: np.ndarray) -> None:
+    if at_utc_s.ndim != 1 or at_utc_s.size == 0 or any(v.shape != at_utc_s.shape for v in values):
+        raise NotPossible(N_("drying", "Readings need an instant and a value each."))
+
+
+def _series(at_utc_s: FloatArray, first_utc_s: float, last_utc_s: float) -> None:
+    if not np.isfinite(at_utc_s).all() or (np.diff(at_utc_s) < 0).any():
+        raise NotPossible(N_("drying", "Readings must follow each other in time."))
     if at_utc_s[0] < first_utc_s - 12 * HOUR_S or at_utc_s[-1] > last_utc_s + 1.0:
         raise NotPossible(N_("drying", "A reading lies before the coffee was spread or after now."))
 

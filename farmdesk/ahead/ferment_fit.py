@@ -24,6 +24,7 @@ from farmdesk.text import N_
 
 DRAWS_N: Final = 2500
 FREEDOM: Final = 4.0  # Student's degrees of a reading; our choice
+READING_SCALE: Final = 0.9  # Student's scale for a reading's sd; 0.71 would give just that sd, 1 its middle; our choice
 ENOUGH: Final = 100.0  # effective draws; fewer, and the proposal is widened; our choice
 _LN_LIMIT: Final = 9.0  # ln of a parameter is cut here, far beyond any ferment, so that no draw overflows
 
@@ -47,6 +48,17 @@ class FermentLot:
     mass_at_utc_s: FloatArray = field(default_factory=lambda: np.empty(0))
     mass_c: FloatArray = field(default_factory=lambda: np.empty(0))
     pitched: bool = False
+
+    def __post_init__(self) -> None:
+        """Hold readings and instants together."""
+        shapes = {self.at_utc_s.shape, self.ph.shape, self.paper.shape}
+        if (
+            len(shapes) > 1
+            or self.at_utc_s.ndim != 1
+            or self.mass_c.ndim != 1
+            or self.mass_at_utc_s.shape != self.mass_c.shape
+        ):
+            raise NotPossible(N_("ferment", "Ferment readings need an instant and a value each."))
 
     def known_by(self, at_utc_s: float) -> FermentLot:
         """The lot as it was known at an instant [UTC s]."""
@@ -112,8 +124,6 @@ def hours_of(lot: FermentLot, now_utc_s: float) -> Hours:
 def check(lot: FermentLot, now_utc_s: float) -> None:
     """Raise NotPossible for a lot that cannot be, at an instant [UTC s]."""
     at = lot.at_utc_s
-    if at.ndim != 1 or not at.shape == lot.ph.shape == lot.paper.shape or lot.mass_at_utc_s.shape != lot.mass_c.shape:
-        raise NotPossible(N_("ferment", "Ferment readings need an instant and a value each."))
     for series in (at, lot.mass_at_utc_s):
         if not np.isfinite(series).all() or (np.diff(series) <= 0).any():
             raise NotPossible(N_("ferment", "Ferment readings must follow each other in time."))
@@ -136,7 +146,7 @@ def left_over_of(lot: FermentLot, hours: Hours, prior: Prior, curve: Curve) -> t
         own = prior.mean + z @ root.T
         with np.errstate(all="ignore"):
             says = curve(hours.readings_h20, own[:, :1], *_others(own)[..., None])
-        return np.concatenate([student((lot.ph - says) / sd, FREEDOM), z], axis=1)
+        return np.concatenate([student((lot.ph - says) / (sd * READING_SCALE), FREEDOM), z], axis=1)
 
     return left_over, root
 

@@ -24,6 +24,7 @@ from farmdesk.text import N_, Text
 
 _SETTINGS_LOTS: Final = 2.0  # the spread of the settings counts as many lots; our choice
 _ROUNDS: Final = 12  # of expectation and maximisation (Dempster, Laird, Rubin 1977); later ones change little
+_SURPRISES_NEEDED: Final = 10  # fewer say nothing about one end in ten; our choice
 FROM_SETTINGS: Final = N_("learning", "from the settings")
 
 
@@ -80,23 +81,23 @@ class LotTaught:
 
 
 def surprise_of(asked: Ahead, real_utc_s: float) -> float | None:
-    """How far a real end [UTC s] lay from the likely one, in half ranges of its side; None for an open middle."""
-    if asked.likely_utc_s is None or asked.earliest_utc_s is None:
+    """How far a real end [UTC s] lay from the likely one, in half ranges of its side; None where the range was open."""
+    early, middle, late = asked.earliest_utc_s, asked.likely_utc_s, asked.latest_utc_s
+    if early is None or middle is None or late is None:
         return None
-    off_s = real_utc_s - asked.likely_utc_s
-    if off_s <= 0.0:
-        return float(-off_s / max(asked.likely_utc_s - asked.earliest_utc_s, 1.0))
-    return 0.0 if asked.latest_utc_s is None else float(off_s / max(asked.latest_utc_s - asked.likely_utc_s, 1.0))
+    half_s = middle - early if real_utc_s <= middle else late - middle
+    return abs(real_utc_s - middle) / max(half_s, 1.0)
 
 
 def stretch_of(taught: Sequence[LotTaught], key: str) -> float:
     """By how much to widen or narrow ranges so that eight ends in ten would have fallen inside, from own lots.
 
     The 80 % point of past surprises (split conformal prediction: Vovk, Gammerman and Shafer 2005), drawn towards 1 by
-    n / (n + 5); 1 with fewer than five.
+    n / (n + 5); 1 with fewer than ten.
     """
-    past = np.sort([one.surprise for one in taught if one.key == key and one.surprise is not None])
-    if past.size < OWN_LOTS_NEEDED:
+    method = key.split("/")[0]
+    past = np.sort([o.surprise for o in taught if o.key.split("/")[0] == method and o.surprise is not None])
+    if past.size < _SURPRISES_NEEDED:
         return 1.0
     at = min(int(np.ceil((past.size + 1) * 0.8)), past.size) - 1
     return float(np.clip(past[at], 0.4, 2.5) ** (past.size / (past.size + 5.0)))
@@ -115,7 +116,8 @@ class Prior:
 def prior_for(key: str, settings: FloatArray, layers: Layers, taught: Sequence[LotTaught]) -> Prior:
     """The prior for the next lot of a method, from the settings' mean [p] and all finished lots.
 
-    Covariance between two lots: farm² + method² where the keys agree; with itself also lot² and its own doubt. The
+    Keys are "method/surface". Covariance between two lots: farm², half method² for the same method, half for the
+    same surface; with itself also lot² and its own doubt. The
     spread from lot to lot is learnt as well. A lot further than three sd off counts with its doubt raised to match.
     """
     farm, method, lot = (np.diag(sd**2) for sd in (layers.farm_sd, layers.method_sd, layers.lot_sd))
@@ -124,7 +126,7 @@ def prior_for(key: str, settings: FloatArray, layers: Layers, taught: Sequence[L
         return Prior(settings.copy(), farm + method + lot, 0, FROM_SETTINGS)
     keys = np.array([one.key for one in taught])
     p, off = settings.size, np.concatenate([one.off for one in taught])
-    shared = np.kron(np.ones((len(taught),) * 2), farm) + np.kron(keys[:, None] == keys[None, :], method)
+    shared = np.kron(np.ones((len(taught),) * 2), farm) + np.kron(_alike(keys, keys), method)
     doubt = _blocks([one.covariance * _odd(one, farm + method + lot) for one in taught])
     spread = dict.fromkeys(sorted({*keys.tolist(), key}), lot)
     for _ in range(_ROUNDS):
@@ -135,7 +137,7 @@ def prior_for(key: str, settings: FloatArray, layers: Layers, taught: Sequence[L
             rows = np.flatnonzero(keys == one)
             spread[one] = _lot_spread(lot, spread[one], pull[rows], inner[rows, :, rows, :])
     known = _inverse(shared + _blocks([spread[one] for one in keys]) + doubt)
-    to_next = np.kron(np.ones((1, len(taught))), farm) + np.kron((keys == key)[None, :], method)
+    to_next = np.kron(np.ones((1, len(taught))), farm) + np.kron(_alike(np.array([key]), keys), method)
     gain = to_next @ known
     says = from_own(own_n) if own_n else N_("learning", "from {n} own lots of other methods", n=len(taught))
     covariance = farm + method + spread[key] - gain @ to_next.T
@@ -145,6 +147,12 @@ def prior_for(key: str, settings: FloatArray, layers: Layers, taught: Sequence[L
 def _odd(one: LotTaught, layers: FloatArray) -> float:
     """How much to raise the doubt of a lot that lies more than three sd from what the settings allow."""
     return max(1.0, float(one.off @ np.linalg.solve(layers + one.covariance, one.off)) / (9.0 * one.off.size))
+
+
+def _alike(some: np.ndarray, others: np.ndarray) -> FloatArray:
+    """How much of the method's layer two lots share: half for the same method, half for the same surface or start."""
+    parts = [np.array([key.split("/") for key in keys]) for keys in (some, others)]
+    return np.asarray((parts[0][:, None, :] == parts[1][None, :, :]).mean(axis=2))
 
 
 def _inverse(matrix: FloatArray) -> FloatArray:

@@ -25,15 +25,15 @@ REFERENCE_GOOD_H: Final = 6.0  # good drying hours of a reference day: a dry sea
 REFERENCE_THIRST_KPA: Final = 1.9  # deficit at the warm hours of 25 °C days with 60 % mean humidity: ASHRAE sums
 DAY_OPENS_H: Final = 7.0  # coffee is uncovered and dries from here ...
 DAY_SHUTS_H: Final = 17.0  # ... to here, farm time, most at noon; a setting of the tropics, no source
-STOCK_WEIGHT_D: Final = 10.0  # the stock counts as many days of log as this; our choice
+STOCK_WEIGHT_D: Final = 8.0  # the stock counts as many days of log as this; our choice
 OUTLOOK_TRUST: Final = 0.75  # share of stories that follow a typed outlook word; our choice
 
 # good hours, rain mm, mean humidity of the stock: a made-up three weeks of drying season with one wet spell
 _STOCK: Final = (
     (6.5, 0.0, 0.68), (6.0, 0.0, 0.69), (6.6, 0.0, 0.67), (5.4, 0.0, 0.72), (6.2, 0.0, 0.69), (6.8, 0.0, 0.66),
-    (6.0, 0.0, 0.68), (5.0, 0.0, 0.74), (3.0, 1.0, 0.82), (1.2, 12.0, 0.90), (0.8, 18.0, 0.92), (2.5, 4.0, 0.85),
-    (4.8, 0.0, 0.75), (6.0, 0.0, 0.70), (6.6, 0.0, 0.67), (6.1, 0.0, 0.68), (5.7, 0.0, 0.70), (6.4, 0.0, 0.68),
-    (1.8, 0.0, 0.83), (4.0, 0.0, 0.77), (6.3, 0.0, 0.69),
+    (6.0, 0.0, 0.68), (5.0, 0.0, 0.74), (3.0, 2.0, 0.82), (1.0, 14.0, 0.91), (2.5, 5.0, 0.85), (4.8, 0.0, 0.75),
+    (6.0, 0.0, 0.70), (6.6, 0.0, 0.67), (6.1, 0.0, 0.68), (5.7, 0.0, 0.70), (6.4, 0.0, 0.68), (6.2, 0.0, 0.69),
+    (3.2, 0.0, 0.80), (5.0, 0.0, 0.73), (6.3, 0.0, 0.69),
 )  # fmt: skip
 OUTLOOKS: Final = ("sun", "mixed", "grey", "rain")
 
