@@ -5,10 +5,10 @@ from __future__ import annotations
 from farmdesk.picture.entries import GREEN, HUSK, UNEXPLAINED, WATER
 from farmdesk.picture.fold import LotPicture
 from farmdesk.picture.matter import Stage, ledger
-from farmdesk.picture.measures import graded_g, green_g, sent_g
+from farmdesk.picture.measures import graded_g, green_g, method_of, sent_g
 from farmdesk.picture.picture import Picture
 from farmdesk.text import N_, Text, kg, pct
-from farmdesk.work.portions import ACCOUNT_WORDS, form_words
+from farmdesk.work.portions import ACCOUNT_WORDS, TARGET_WB_FRAC, form_words, portions
 from farmdesk.work.stories import BalancePart, RiverPart, Unexplained
 
 
@@ -32,6 +32,16 @@ def river(picture: Picture, lot: LotPicture) -> tuple[RiverPart, ...]:
         up = any(s.name == WATER for s in stage.left)
         words = _stage_words(picture, lot, stage.name)
         parts.append(RiverPart(words, stage.grams, stage.dry.dry_g, stage.dry.dry_sd_g, left, up))
+    lying = portions(picture, lot)
+    if parts and lying and all(p.now_g is not None and p.moisture is not None for p in lying):
+        now_g = sum(p.now_g or 0 for p in lying)
+        dry_g = sum((p.now_g or 0) * (1 - p.moisture.wb_frac) for p in lying if p.moisture)
+        sd_g = parts[-1].dry_matter_sd_g
+        gone = ((ACCOUNT_WORDS[WATER], parts[-1].grams - now_g),)
+        parts.append(RiverPart(N_("stages", "now"), now_g, dry_g, sd_g, gone, True, "computed"))
+        method = method_of(lot, picture.things)
+        end = (method.store_low_wb_frac + method.store_high_wb_frac) / 2 if method else TARGET_WB_FRAC
+        parts.append(RiverPart(N_("stages", "expected"), round(dry_g / (1 - end)), dry_g, sd_g, (), True, "estimated"))
     return tuple(parts)
 
 
