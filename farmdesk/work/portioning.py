@@ -18,7 +18,11 @@ from farmdesk.work.picking import next_code
 from farmdesk.work.portions import portions
 
 APART_WB_FRAC, BELOW_WB_FRAC = 0.010, 0.20  # do not mix further apart than a point below 20 % (common practice)
-SCALE_FRAC, SCALE_LEAST_G, SCALE_MOST_G = 0.005, 200, 1000  # what children may differ from their parent (common practice)
+SCALE_FRAC, SCALE_LEAST_G, SCALE_MOST_G = (
+    0.005,
+    200,
+    1000,
+)  # what children may differ from their parent (common practice)
 
 
 @dataclass(frozen=True, slots=True)

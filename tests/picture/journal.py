@@ -17,8 +17,25 @@ import itertools
 import re
 
 from farmdesk.picture.entries import (
-    ALL, FLOATERS, HUSK, INTAKE, MILL, PULP, REST, SORTED, STORE, UNEXPLAINED, WATER, Birth, Body, Entry, Flow, Line,
-    Posting, Reading, WeighIn,
+    ALL,
+    FLOATERS,
+    HUSK,
+    INTAKE,
+    MILL,
+    PULP,
+    REST,
+    SORTED,
+    STORE,
+    UNEXPLAINED,
+    WATER,
+    Birth,
+    Body,
+    Entry,
+    Flow,
+    Line,
+    Posting,
+    Reading,
+    WeighIn,
 )  # fmt: skip
 from farmdesk.picture.things import Farm, Method, Place, Things, Tray, Vessel
 

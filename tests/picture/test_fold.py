@@ -9,7 +9,21 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from farmdesk.picture.entries import (
-    ALL, FIELD, INTAKE, REST, STREAMS, TYPED, Birth, Entry, Flow, Parcel, Posting, Remark, Sale, Strike, WeighIn,
+    ALL,
+    FIELD,
+    INTAKE,
+    REST,
+    STREAMS,
+    TYPED,
+    Birth,
+    Entry,
+    Flow,
+    Parcel,
+    Posting,
+    Remark,
+    Sale,
+    Strike,
+    WeighIn,
 )  # fmt: skip
 from farmdesk.picture.picture import Picture, fold
 from tests.picture.journal import LOT, START, THINGS, instant, journal
