@@ -45,7 +45,7 @@ def cell(rows, row, column):
 
 def test_the_last_row_stands_first(window):
     page = page_of(window, "notebook")
-    written = [row.written_utc_s for row in page.shown_rows]
+    written = [line.row.written_utc_s for line in page.seen]
     assert written == sorted(written, reverse=True)
     assert page.accessibleName().startswith(f"{len(written):,} rows; the last was written Tue 14 Jan")
     assert len(written) == len(window.lanes._farm.picture.book.by_id)
@@ -57,17 +57,17 @@ def test_searching_narrows_and_escape_widens(qtbot, window):
     qtbot.keyClick(QApplication.focusWidget(), KEY.Key_Return)
     assert page.search.hasFocus()
     qtbot.keyClicks(page.search, "25-13w T1 pH")
-    assert page.shown_rows
-    assert {(row.lot, row.place) for row in page.shown_rows} == {("25-13W", "T1")}
+    assert page.seen
+    assert {(line.row.lot, line.row.place) for line in page.seen} == {("25-13W", "T1")}
     qtbot.keyClick(page.search, KEY.Key_Escape)
-    assert len(page.shown_rows) == len(page.all)
+    assert len(page.seen) == len(page.all)
     assert page.rows.hasFocus()
 
 
 def test_a_row_is_struck_with_a_reason_and_brought_back(qtbot, window, at):
     page = page_of(window, "notebook", Target("rows", "25-13W platform"))
     page.keys_to_rows()
-    row = page.shown_rows[0]
+    row = page.seen[0].row
     n = len(page.all)
     at.forward(60)
     qtbot.keyClick(page.rows, KEY.Key_X)
@@ -79,9 +79,8 @@ def test_a_row_is_struck_with_a_reason_and_brought_back(qtbot, window, at):
     qtbot.keyClick(page.ask.field, KEY.Key_Return)
     assert not page.ask.isVisible()
     qtbot.waitUntil(lambda: len(page.all) == n + 1)
-    struck = next(r for r in page.shown_rows if r.id == row.id)
-    assert struck.struck == "read the wrong slip"
-    at_row = page.shown_rows.index(struck)
+    at_row = next(i for i, line in enumerate(page.seen) if line.row.id == row.id)
+    assert page.seen[at_row].row.struck == "read the wrong slip"
     font = page.rows.table.index(at_row, 5).data(Qt.ItemDataRole.FontRole)
     assert isinstance(font, QFont)
     assert font.strikeOut()
@@ -89,14 +88,14 @@ def test_a_row_is_struck_with_a_reason_and_brought_back(qtbot, window, at):
     page.rows.selectRow(at_row)
     at.forward(60)
     qtbot.keyClick(page.rows, KEY.Key_X)
-    qtbot.waitUntil(lambda: next(r for r in page.all if r.id == row.id).struck is None)
+    qtbot.waitUntil(lambda: next(line.row for line in page.all if line.row.id == row.id).struck is None)
     assert len(page.all) == n + 2
 
 
 def test_undo_strikes_and_redo_brings_back(qtbot, window, at):
     page = page_of(window, "notebook", Target("rows", "25-13W platform"))
     page.keys_to_rows()
-    row = page.shown_rows[0].id
+    row = page.seen[0].row.id
     at.forward(60)
     page.ask.ask("why")
     qtbot.keyClicks(page.ask.field, "wrong slip")

@@ -158,7 +158,7 @@ def test_practising_from_an_hour_lets_one_type(qtbot, start, path):
     assert app.desk.why_not_write() == ""
     app.window.open(Target("page", "notebook"))
     qtbot.waitUntil(lambda: bool(app.window.page.all))
-    assert all(row.written_utc_s <= app.desk.present for row in app.window.page.all)
+    assert all(line.row.written_utc_s <= app.desk.present for line in app.window.page.all)
 
 
 def test_mistakes_are_written_down_and_told(qtbot, own_data, caplog):

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QModelIndex, Qt, Slot
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from farmdesk.clock import FarmTime
 from farmdesk.desk.go import Target
 from farmdesk.desk.pages import Action, Desk, Page
 from farmdesk.desk.problems import sentence
@@ -26,6 +28,15 @@ if TYPE_CHECKING:
     from farmdesk.work.notebook import NotebookRow
 
 MARGIN_PX, FIELD_PX = 20, 34
+
+
+@dataclass(frozen=True)
+class Line:
+    """A row of the notebook, its cells in words, and all that a search looks at."""
+
+    row: NotebookRow
+    cells: tuple[str, ...]
+    heard: str
 
 
 class SearchBox(QLineEdit):
@@ -53,9 +64,8 @@ class NotebookPage(Page):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, parent)
         self.setWindowTitle(self.tr("Notebook"))
-        self.all: list[NotebookRow] = []
-        self.shown_rows: list[NotebookRow] = []
-        self._heard: list[str] = []
+        self.all: list[Line] = []
+        self.seen: list[Line] = []
         self.title = Title(desk, self)
         self.search = SearchBox(self)
         self.rows = Rows(self.tr("Rows of the notebook"), self)
@@ -68,23 +78,32 @@ class NotebookPage(Page):
         self.ask.answered.connect(self._strike)
         self.ask.left.connect(self.keys_to_rows)
 
-    def query(self, farm: OpenFarm, at_utc_s: int) -> list[NotebookRow]:
+    def query(self, farm: OpenFarm, at_utc_s: int) -> list[Line]:
         from farmdesk.work.notebook import notebook_rows
 
-        return notebook_rows(farm, None if self.desk.at_present else at_utc_s)
+        rows = notebook_rows(farm, None if self.desk.at_present else at_utc_s)
+        return [self._line(row, farm.time) for row in rows]
+
+    def _line(self, row: NotebookRow, time: FarmTime) -> Line:
+        """A row in words; thousands are put into words beside the window, not in it."""
+        say = self.desk.words.say
+        happened = (
+            "" if abs(row.written_utc_s - row.happened_utc_s) < 60 else say(Moment(time.local(row.happened_utc_s)))
+        )
+        text = say(row.text)
+        if row.mark in ("estimated", "computed"):
+            text = f"≈ {text}"
+        note = f"{self.tr('struck out')}: {row.struck}" if row.struck else row.note
+        written = say(Moment(time.local(row.written_utc_s), weekday=True))
+        cells = (written, happened, row.who, row.lot, row.place, text, row.instrument, note)
+        return Line(row, cells, " ".join(cells[2:]).casefold())
 
     def show_story(self, story: Any) -> None:
         self.all = story
-        say, local = self.desk.words.say, self.desk.time.local
-        self._heard = [
-            " ".join((row.lot, row.place, row.who, row.instrument, say(row.text), row.note)).casefold() for row in story
-        ]
         n = self.desk.words.number(len(story))
+        told = self.tr("Nothing is written yet.")
         if story:
-            last = say(Moment(local(story[0].written_utc_s), weekday=True))
-            told = self.tr("{n} rows; the last was written {at}.").format(n=n, at=last)
-        else:
-            told = self.tr("Nothing is written yet.")
+            told = self.tr("{n} rows; the last was written {at}.").format(n=n, at=story[0].cells[0])
         self.title.say(self.tr("Notebook"), told)
         self.setAccessibleName(told)
         self._filter()
@@ -104,12 +123,12 @@ class NotebookPage(Page):
     def keys_to_rows(self) -> None:
         """Give the keys to the rows."""
         self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
-        if self._current() is None and self.shown_rows:
+        if self._current() is None and self.seen:
             self.rows.selectRow(0)
 
     def _current(self) -> NotebookRow | None:
         at = self.rows.currentIndex().row()
-        return self.shown_rows[at] if 0 <= at < len(self.shown_rows) else None
+        return self.seen[at].row if 0 <= at < len(self.seen) else None
 
     def _to_search(self) -> None:
         self.search.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -119,31 +138,16 @@ class NotebookPage(Page):
     def _filter(self) -> None:
         held = self._current()
         wanted = self.search.text().casefold().split()
-        self.shown_rows = [
-            row for row, heard in zip(self.all, self._heard, strict=True) if all(word in heard for word in wanted)
-        ]
+        self.seen = [line for line in self.all if all(word in line.heard for word in wanted)]
         heads = [
             self.tr("written"), self.tr("happened"), self.tr("by"), self.tr("lot"), self.tr("where"), self.tr("what"),
             self.tr("with"), self.tr("note"),
         ]  # fmt: skip
-        self.rows.fill(heads, list(map(self._cells, self.shown_rows)), [r.struck is not None for r in self.shown_rows])
+        self.rows.fill(heads, [line.cells for line in self.seen], [line.row.struck is not None for line in self.seen])
         if held is not None:
-            at = next((i for i, row in enumerate(self.shown_rows) if row.id == held.id), 0)
+            at = next((i for i, line in enumerate(self.seen) if line.row.id == held.id), 0)
             self.rows.selectRow(at)
         self.keys.show_actions(self.letters())
-
-    def _cells(self, row: NotebookRow) -> list[str]:
-        say, local = self.desk.words.say, self.desk.time.local
-        written, happened = local(row.written_utc_s), local(row.happened_utc_s)
-        same = abs(row.written_utc_s - row.happened_utc_s) < 60
-        text = say(row.text)
-        if row.mark in ("estimated", "computed"):
-            text = f"≈ {text}"
-        struck = f"{self.tr('struck out')}: {row.struck}" if row.struck else row.note
-        return [
-            say(Moment(written, weekday=True)), "" if same else say(Moment(happened)), row.who, row.lot, row.place, text,
-            row.instrument, struck,
-        ]  # fmt: skip
 
     @Slot(QModelIndex, QModelIndex)
     def _moved(self, now: QModelIndex, before: QModelIndex) -> None:
