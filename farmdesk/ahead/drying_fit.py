@@ -39,9 +39,7 @@ TRAY_JUMP_LN: Final = 0.015  # a tray this much heavier than before was wetted: 
 METER_JUMP_WB: Final = 0.025  # the same for the meter
 READING_FREEDOM: Final = 6.0  # Student's degrees for readings: a slip pulls little; our choice
 DAY_FREEDOM: Final = 4.0  # and for days: a log a day out of step must not bend the lot's rate; our choice
-DAY_SCALE: Final = (
-    0.8  # Student's scale for the sd of a day: a little over the 0.71 that would give just that sd; our choice
-)
+DAY_SCALE: Final = 0.9  # Student's scale for a day's sd; 0.71 would give just that sd, 1 its middle; our choice
 UNKNOWN_DAY: Final = 2.0  # a day nobody logged varies by so much more; our choice
 _JUMP_SD_DB: Final = 0.15  # of a wetting's jump, dry basis: 5 mm on washed coffee would be 0.6 if all stayed
 

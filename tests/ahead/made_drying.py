@@ -101,11 +101,13 @@ def made_lot(rng: np.random.Generator, target_wb: float = 0.115, slower: float =
     return Made(lot, log, end, reads, mean)
 
 
-def made_lots(seed: int, lots_n: int, slower: float = 1.0, exponent: float = 1.06) -> list[Made]:
-    """So many lots that do end, and are not ended before a second reading."""
+def made_lots(
+    seed: int, lots_n: int, slower: float = 1.0, exponent: float = 1.06, target_wb: float = 0.115
+) -> list[Made]:
+    """So many lots that do end within three weeks, and not within a day."""
     rng, lots = np.random.default_rng(seed), []
     while len(lots) < lots_n:
-        made = made_lot(rng, slower=slower, exponent=exponent)
+        made = made_lot(rng, target_wb, slower, exponent)
         if 1.0 * DAY < made.end_utc_s - made.lot.start_utc_s < 21 * DAY:
             lots.append(made)
     return lots
