@@ -15,7 +15,7 @@ from statistics import median
 from farmdesk.errors import Answer, Asked, Question
 from farmdesk.picture.entries import Entry, WeighIn
 from farmdesk.picture.picture import Picture
-from farmdesk.text import N_, Moment, Num, Text
+from farmdesk.text import N_, Moment, Num, Text, kg
 from farmdesk.units import LB_G
 from farmdesk.work.changes import Hand
 from farmdesk.work.guards import KEEP
@@ -38,7 +38,7 @@ class Usual:
     middle_g: int
     low_g: int
     high_g: int
-    sacks_n: int
+    nets_g: tuple[int, ...]  # the sacks it rests on, in order
 
     def holds(self, net_g: float) -> bool:
         """Whether a net weight [g] lies in the band."""
@@ -46,7 +46,7 @@ class Usual:
 
     def times(self, level: float) -> Usual:
         """The same where the day gives less, or more, to everybody."""
-        return Usual(round(self.middle_g * level), round(self.low_g * level), round(self.high_g * level), self.sacks_n)
+        return Usual(round(self.middle_g * level), round(self.low_g * level), round(self.high_g * level), self.nets_g)
 
 
 def net_g(body: WeighIn) -> int:
@@ -67,7 +67,7 @@ def usual_of(sacks: list[Entry[WeighIn]]) -> Usual | None:
         return None
     middle = median(nets)
     half = max(3 * 1.4826 * median(abs(n - middle) for n in nets), WIDE_FRAC * middle)
-    return Usual(round(middle), round(middle - half), round(middle + half), len(nets))
+    return Usual(round(middle), round(middle - half), round(middle + half), tuple(nets))
 
 
 def level_of(picture: Picture, lot: str, block: str, half_day: str, day: date) -> float:
@@ -214,7 +214,10 @@ def _pounds(slip: Slip, usual: Usual) -> None:
             ratio=Num(ratio, "", 1),
             picker=slip.picker,
         )
-        pounds = (Answer("kg", N_("picking", "kilograms")), Answer("lb", N_("picking", "pounds")))
+        pounds = (
+            Answer("kg", N_("picking", "kilograms")),
+            Answer("lb", N_("picking", "pounds: {weight}", weight=kg(slip.gross_g / 1000 * LB_G, 1))),
+        )
         raise Asked(Question("gross", "pounds", text, pounds))
 
 

@@ -56,6 +56,8 @@ PAGES = {
     "lots": "farmdesk.desk.pages.lots:LotsPage",  # the list and, beside it, the lot (pages/lot.py)
     "ferments": "farmdesk.desk.pages.ferments:FermentsPage",
     "yard": "farmdesk.desk.pages.yard:YardPage",
+    "picking": "farmdesk.desk.pages.picking:PickingPage",  # hill, weigh-in, first forms of a lot, pay
+    "yard sheet": "farmdesk.desk.pages.yard_form:YardFormPage",  # y on Today: the paper typed in
     "notebook": "farmdesk.desk.pages.notebook:NotebookPage",
     "papers": "farmdesk.desk.pages.papers:PapersPage",
     "farm": "farmdesk.desk.pages.farm:FarmPage",

@@ -1,0 +1,416 @@
+"""The overview of Picking: blocks where they stand on the hill, their crop, the next rounds, today, how ripe it came."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QPaintEvent, QResizeEvent
+from PySide6.QtWidgets import QWidget
+
+from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
+from farmdesk.desk.widgets.drawn import Drawn
+from farmdesk.desk.widgets.ink import Ink
+from farmdesk.desk.widgets.title import HEIGHT_PX as TITLE_PX
+from farmdesk.desk.widgets.title import Title
+from farmdesk.text import Day, Days
+
+if TYPE_CHECKING:
+    from farmdesk.desk.pages.picking import PickingPage
+    from farmdesk.work.farm import OpenFarm
+    from farmdesk.work.picking_story import BlockStory, CountStory, PickingStory
+
+SIDE_PX, GUTTER_PX, HILL_PX = 392, 32, 252
+NAME_PX, ROUND_PX, HEAD_PX = 134, 216, 30
+STEP_M, EDGE_M = 20, 1.5  # between two lines of height; left free where blocks meet
+
+
+class HillView(QWidget):
+    """Left the hill, right what came today."""
+
+    def __init__(self, page: PickingPage) -> None:
+        super().__init__(page)
+        self.desk = page.desk
+        self.story: PickingStory | None = None
+        self.title = Title(page.desk, self)
+        self.hill = Hill(self)
+        self.today = Today(self)
+        self.counts = Counts(self)
+
+    def question(self) -> Callable[[OpenFarm, int], Any]:
+        """Ask for the overview."""
+        from farmdesk.work.picking_story import picking_story
+
+        now = self.desk.at_present
+        return lambda farm, at_utc_s: picking_story(farm, None if now else at_utc_s)
+
+    def show_story(self, story: PickingStory) -> None:
+        """Show it."""
+        self.story = story
+        say = self.desk.words.say
+        kept = f"{say(story.kept)}." if story.kept is not None else ""
+        self.title.say(self.tr("Picking"), " ".join(part for part in (say(story.headline), kept) if part))
+        self.setAccessibleName(self.title.accessibleName())
+        for part in (self.hill, self.today, self.counts):
+            part.told()
+        self._lay_out()
+
+    def enter(self) -> None:
+        """The page keeps the keys."""
+        self.parentWidget().setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def letters(self) -> list[Any]:
+        """Nothing besides the other views."""
+        return []
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        px = look().px
+        top, side = px(TITLE_PX + 8), px(SIDE_PX)
+        left = self.width() - side - px(GUTTER_PX)
+        self.title.setGeometry(0, 0, self.width(), px(TITLE_PX))
+        self.hill.setGeometry(0, top, left, self.height() - top)
+        high = min(self.today.tall(), (self.height() - top) // 2)
+        self.today.setGeometry(self.width() - side, top, side, high)
+        self.counts.setGeometry(self.width() - side, top + high, side, self.height() - top - high)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        with Ink(self) as ink:
+            px = look().px
+            x = self.width() - px(SIDE_PX) - px(GUTTER_PX) // 2
+            ink.upright(x + 0.5, px(TITLE_PX + 8), self.height(), 1, "hair")
+
+
+class Part(Drawn):
+    """A picture of the overview."""
+
+    def __init__(self, view: HillView) -> None:
+        super().__init__(view)
+        self.view = view
+
+    @property
+    def story(self) -> PickingStory | None:
+        """What is shown."""
+        return self.view.story
+
+    def kg(self, grams: float, decimals: int = 0) -> str:
+        """Grams [g] as kilograms, without the unit."""
+        return self.view.desk.words.number(grams / 1000, decimals)
+
+
+class Hill(Part):
+    """Blocks true to their heights; beside each its crop and its next round."""
+
+    def sentence(self) -> str:
+        if self.story is None:
+            return ""
+        if not self.story.blocks:
+            return self.tr("No block is known yet; Alt+R leads to the page Farm.")
+        return self.tr("{n} blocks from {low} to {high} m. Crop: {crop}.").format(
+            n=len(self.story.blocks), low=round(min(b.low_m for b in self.story.blocks)),
+            high=round(max(b.high_m for b in self.story.blocks)), crop=self.view.desk.words.say(self.story.crop.text),
+        )  # fmt: skip
+
+    def table(self):
+        say = self.view.desk.words.say
+        heads = [
+            self.tr("block"), self.tr("height m"), self.tr("picked kg"), self.tr("crop kg"), self.tr("next round"),
+            self.tr("pickers"), self.tr("on the trees"),
+        ]  # fmt: skip
+        rows = []
+        for b in self.story.blocks if self.story else ():
+            crop = (
+                f"{self.kg(b.crop.low_kg * 1000)}–{self.kg(b.crop.high_kg * 1000)}"
+                if b.crop
+                else self.tr("not counted")
+            )
+            rows.append([
+                f"{b.code} {b.name}", f"{b.low_m:.0f}–{b.high_m:.0f}", self.kg(b.picked_g), crop, self._when(b),
+                say(b.pickers) if b.pickers else "", say(b.ripe) if b.ripe else self.tr("not counted"),
+            ])  # fmt: skip
+        return heads, rows
+
+    def _when(self, block: BlockStory) -> str:
+        if block.next_days is None:
+            return self.tr("not picked yet")
+        days = self.view.desk.words.say(Days(*block.next_days))
+        if block.pinned:
+            return self.tr("{days}, pinned").format(days=days)
+        assert self.story is not None
+        if block.next_days[1] < self.story.day:
+            return self.tr("was due {days}").format(days=days)
+        return days
+
+    # painting
+
+    def paint(self, ink: Ink) -> None:
+        story = self.story
+        if story is None:
+            return
+        px = look().px
+        if not story.blocks:
+            ink.wrapped(0, px(40), px(420), self.sentence(), 17, family=SERIF)
+            return
+        high = self.height() - px(HEAD_PX) - px(58)
+        step = min(px(84), high / len(story.blocks))
+        top = px(HEAD_PX) + px(8)
+        base = top + step * len(story.blocks) - px(18)
+        self._heads(ink)
+        at = self._slope(ink, top + px(10), base)
+        x = px(HILL_PX)
+        for i, block in enumerate(story.blocks):
+            y = top + step * i
+            self._leader(ink, at(block, (block.low_m + block.high_m) / 2), x, y + px(18))
+            if i:
+                ink.level(x, self.width(), y - px(8), 1, "hair")
+            self._row(ink, block, x + px(12), y)
+        self._crop_words(ink, top + step * len(story.blocks) + px(4))
+
+    def _heads(self, ink: Ink) -> None:
+        px = look().px
+        y, bar, when = px(16), px(HILL_PX + NAME_PX), self.width() - px(ROUND_PX)
+        ink.text(0, y, self.tr("The hill, m"), 18, SEMIBOLD, family=SERIF)
+        ink.text(bar, y, self.tr("picked, of the crop as estimated, kg"), 14, color="ink2")
+        ink.text(when, y, self.tr("next round"), 14, color="ink2")
+        ink.level(0, self.width(), px(HEAD_PX) - 6, 1, "rule")
+
+    def _slope(self, ink: Ink, top: float, base: float) -> Callable[[BlockStory, float], QPointF]:
+        """The slope with its lines of height; blocks lie on it from their lowest to their highest metre."""
+        assert self.story is not None
+        px, blocks = look().px, self.story.blocks
+        low = min(b.low_m for b in blocks) // STEP_M * STEP_M
+        high = -(-max(b.high_m for b in blocks) // STEP_M) * STEP_M
+        left, right = px(46), px(HILL_PX) - px(34)
+        each = (base - top) / max(1.0, high - low)
+
+        def spot(metres: float) -> QPointF:
+            share = (metres - low) / max(1.0, high - low)
+            return QPointF(left + share * (right - left), base - (metres - low) * each)
+
+        metres = low
+        while metres <= high:
+            y = base - (metres - low) * each
+            named = (metres - low) % (2 * STEP_M) == 0
+            ink.level(left - px(6), right + px(10), y, 1, "hair")
+            if named:
+                ink.text(left - px(10), y + px(5), f"{metres:,.0f}", 13, color="ink2", align="right")
+            metres += STEP_M
+        a, b = spot(low), spot(high)
+        ink.line(a.x(), a.y(), b.x(), b.y(), 1.2, "rule")
+        aside: dict[str, int] = {}
+        for block in sorted(blocks, key=lambda b: (b.low_m, b.code)):
+            over = [o for o in aside if _beside(block, next(b for b in blocks if b.code == o))]
+            taken = {aside[o] for o in over}
+            aside[block.code] = next(n for n in range(len(blocks)) if n not in taken)
+        today = {column.block for _, column in self.story.columns}
+
+        def at(block: BlockStory, metres: float) -> QPointF:
+            return spot(metres) + QPointF(-px(9), -px(9)) * aside[block.code]
+
+        for block in blocks:
+            here = block.code in today
+            first, last = at(block, block.low_m + EDGE_M), at(block, block.high_m - EDGE_M)
+            ink.line(first.x(), first.y(), last.x(), last.y(), px(9 if here else 6), "ink" if here else "rule")
+        return at
+
+    def _leader(self, ink: Ink, at: QPointF, x: float, y: float) -> None:
+        """From a block on the slope to its row."""
+        ink.line(at.x() + look().px(6), at.y(), x - look().px(8), y - look().px(5), 0.8, "rule")
+        ink.level(x - look().px(8), x + look().px(6), y - look().px(5), 1, "rule")
+
+    def _row(self, ink: Ink, block: BlockStory, x: float, y: float) -> None:
+        px, say = look().px, self.view.desk.words.say
+        ink.text(x, y + px(22), block.code, 21, BOLD)
+        ink.text(x + px(24), y + px(19), ink.fitted(block.name, px(NAME_PX - 44), 15), 15)
+        ink.text(x + px(24), y + px(37), ink.fitted(block.variety, px(NAME_PX - 44), 14), 14, color="ink2")
+        when = self.width() - px(ROUND_PX)
+        self._bar(ink, block, px(HILL_PX + NAME_PX), when - px(24), y)
+        end = ink.text(when, y + px(19), self._when(block), 17, SEMIBOLD)
+        if block.next_g:
+            ink.text(end + px(8), y + px(19), f"≈ {self.kg(block.next_g)} kg", 15)
+        line, lines = y + px(37), []
+        if block.pickers is not None:
+            lines.append(say(block.pickers))
+        if block.ripe is not None:
+            lines.append(self.tr("{share} on the trees").format(share=say(block.ripe)))
+        elif block.next_days is not None:
+            lines.append(self.tr("ripeness on the trees not looked at"))
+        for said in lines[:2]:
+            ink.text(when, line, ink.fitted(said, px(ROUND_PX), 14), 14, color="ink2")
+            line += px(17)
+
+    def _bar(self, ink: Ink, block: BlockStory, left: float, right: float, y: float) -> None:
+        """Picked in ink; the estimate's range hatched, its middle a line; one scale for all blocks."""
+        assert self.story is not None
+        px = look().px
+        most = max(
+            [b.crop.high_kg for b in self.story.blocks if b.crop] + [b.picked_g / 1000 for b in self.story.blocks]
+        )
+        scale = (right - left) / max(1.0, most)
+        bar, tall = y + px(6), px(14)
+        ink.level(left, right, bar + tall + 0.5, 1, "hair")
+        if block.crop is not None:
+            low, high, middle = block.crop.low_kg * scale, block.crop.high_kg * scale, block.crop.kg * scale
+            ink.pattern(left + low, bar, high - low, tall, "estimated", "ink2")
+            ink.frame(left + low, bar, high - low, tall, 1, "rule")
+        picked = block.picked_g / 1000 * scale
+        if picked:
+            ink.fill(left, bar + px(4), picked, tall - px(8), "ink")
+        if block.crop is not None:
+            ink.upright(left + middle, bar - px(3), bar + tall + px(3), 2, "ink")
+            said = self.tr("{picked} of {low}–{high}").format(
+                picked=self.kg(block.picked_g), low=self.kg(block.crop.low_kg * 1000), high=self.kg(block.crop.high_kg * 1000)
+            )  # fmt: skip
+            x = ink.text(left, y + px(37), said, 15)
+            trees = self.tr("{n} trees looked at").format(n=block.crop.trees_n)
+            ink.text(x + px(10), y + px(37), ink.fitted(trees, right - x - px(10), 14), 14, color="ink2")
+        else:
+            ink.text(left, y + px(37), self.tr("{picked}; crop not counted").format(picked=self.kg(block.picked_g)), 15)
+
+    def _crop_words(self, ink: Ink, y: float) -> None:
+        assert self.story is not None
+        px, crop = look().px, self.story.crop
+        ink.level(0, self.width(), y - px(4), 1, "rule")
+        text = self.view.desk.words.say(crop.text)
+        ink.text(
+            0,
+            y + px(17),
+            ink.fitted(self.tr("Crop: {text}.").format(text=text), self.width(), 15, family=SERIF),
+            15,
+            family=SERIF,
+        )
+        rests = self.tr(
+            "A block’s range rests on its sample of trees; the sum adds variances. Pinned days are never moved."
+        )
+        ink.text(0, y + px(36), ink.fitted(rests, self.width(), 14), 14, color="ink2")
+
+
+def _beside(a: BlockStory, b: BlockStory) -> bool:
+    """Whether two blocks reach the same heights."""
+    return a.low_m < b.high_m and b.low_m < a.high_m
+
+
+class Today(Part):
+    """What was weighed in today against its plan."""
+
+    def sentence(self) -> str:
+        return self.view.desk.words.say(self.story.headline) if self.story else ""
+
+    def table(self):
+        rows = [[lot, c.block, self._half(c.half_day), str(c.sacks_n), self.kg(c.grams, 1)] for lot, c in
+                (self.story.columns if self.story else ())]  # fmt: skip
+        return [self.tr("lot"), self.tr("block"), self.tr("half-day"), self.tr("sacks"), self.tr("kg")], rows
+
+    def _half(self, half: str) -> str:
+        return self.tr("morning") if half == "am" else self.tr("afternoon")
+
+    def tall(self) -> int:
+        """Room it wants [px]."""
+        rows = len(self.story.columns) if self.story else 0
+        return look().px(150 + 22 * rows)
+
+    def paint(self, ink: Ink) -> None:
+        story = self.story
+        if story is None:
+            return
+        px, say = look().px, self.view.desk.words.say
+        ink.heading(0, px(16), self.tr("Weigh-in"), say(Day(story.day, weekday=True)))
+        y = px(54)
+        if story.day_g:
+            x = ink.text(0, y, self.kg(story.day_g, 1), 28, BOLD)
+            x = ink.text(x + px(6), y, "kg", 15)
+        else:
+            x = ink.text(0, y, self.tr("nothing weighed in yet"), 17)
+        if story.plan_g:
+            ink.text(x + px(14), y, self.tr("of ≈ {plan} kg planned").format(plan=self.kg(story.plan_g)), 17)
+            self._bar(ink, y + px(10), story.day_g, story.plan_g)
+            y += px(28)
+        if story.plan_rests_on is not None:
+            y += px(16)
+            ink.text(0, y, say(story.plan_rests_on), 14, color="ink2")
+        for lot, column in story.columns:
+            y += px(22)
+            x = ink.text(0, y, lot, 15, SEMIBOLD)
+            sacks = self.tr("{block} {half}, {n} sacks").format(
+                block=column.block, half=self._half(column.half_day), n=column.sacks_n
+            )
+            ink.text(x + px(10), y, sacks, 15)
+            ink.text(self.width(), y, f"{self.kg(column.grams, 1)} kg", 15, SEMIBOLD, align="right")
+
+    def _bar(self, ink: Ink, y: float, grams: int, plan_g: int) -> None:
+        px, wide = look().px, self.width()
+        most = max(grams, plan_g)
+        ink.pattern(0, y, wide * plan_g / most, px(12), "expected", "ink2")
+        ink.frame(0, y, wide * plan_g / most, px(12), 1, "rule")
+        ink.fill(0, y, wide * grams / most, px(12), "ink")
+
+
+class Counts(Part):
+    """How ripe it came: each count with its range; what lies within the limit by chance is no difference."""
+
+    def sentence(self) -> str:
+        if self.story is None:
+            return ""
+        say = self.view.desk.words.say
+        if not self.story.counts:
+            return self.tr("No ripeness was counted in the last seven days.")
+        first = self.story.counts[0]
+        return self.tr("{count}: {ripe} % ripe, {green} % green. {chance}").format(
+            count=say(first.said), ripe=self._range(first.ripe), green=self._range(first.green),
+            chance=say(self.story.chance),
+        )  # fmt: skip
+
+    def _range(self, share) -> str:
+        number = self.view.desk.words.number
+        return f"{number(100 * share.low, 1)}–{number(100 * share.high, 1)}"
+
+    def table(self):
+        say = self.view.desk.words.say
+        rows = [[say(c.said), str(c.fruits_n), self._range(c.ripe), self._range(c.green)] for c in
+                (self.story.counts if self.story else ())]  # fmt: skip
+        return [self.tr("count"), self.tr("fruits"), self.tr("ripe %"), self.tr("green %")], rows
+
+    def paint(self, ink: Ink) -> None:
+        story = self.story
+        if story is None:
+            return
+        px, say = look().px, self.view.desk.words.say
+        ink.level(0, self.width(), px(4), 1, "hair")
+        ink.heading(0, px(28), self.tr("How ripe it came"), self.tr("green in 100, range 95 %"))
+        if not story.counts:
+            ink.text(0, px(54), self.tr("not counted in the last seven days"), 15)
+        chance = ink.lines(say(story.chance), self.width(), 15, family=SERIF)
+        floor = self.height() - px(21) * len(chance) - px(24)
+        left, right = px(190), self.width() - px(86)
+        most = max([0.12, *(c.green.high for c in story.counts)])
+
+        def at(share: float) -> float:
+            return left + share / most * (right - left)
+
+        y, end = px(52), px(44)
+        for count in story.counts:
+            if y > floor - px(36):
+                break
+            self._count(ink, count, y, at)
+            end = y + px(6)
+            y += px(24)
+        if story.counts:
+            limit = at(story.limit_pct / 100)
+            ink.upright(limit, px(38), end, 1.2, "ink", dashed=True)
+            words = self.tr("limit {n} %").format(n=self.view.desk.words.number(story.limit_pct, 1))
+            ink.text(limit, end + px(15), words, 13, color="ink2", align="middle")
+        ink.wrapped(0, min(floor + px(24), end + px(46)), self.width(), say(story.chance), 15, family=SERIF)
+
+    def _count(self, ink: Ink, count: CountStory, y: float, at: Callable[[float], float]) -> None:
+        px = look().px
+        ink.text(0, y, ink.fitted(self.view.desk.words.say(count.said), px(180), 14), 14)
+        low, high = at(count.green.low), at(count.green.high)
+        ink.level(low, high, y - px(5), 2, "ink")
+        for edge in (low, high):
+            ink.upright(edge, y - px(9), y - px(1), 1, "ink")
+        ink.fill(at(count.green.value) - px(3), y - px(8), px(6), px(6), "ink")
+        value = self.view.desk.words.number(100 * count.green.value, 1)
+        ink.text(self.width(), y, self.tr("{n} % of {all}").format(n=value, all=count.fruits_n), 14, align="right")
