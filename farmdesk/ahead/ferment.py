@@ -102,7 +102,9 @@ def _choose(ends_h20: FloatArray, weight: FloatArray, now_h20: float, rng: np.ra
     left = np.where(ends_h20 > now_h20, weight, 0.0)
     if left.sum() <= 1e-12:
         return np.empty(0, dtype=np.int64)
-    return rng.choice(ends_h20.size, ENDS_N, p=left / left.sum())
+    # evenly spaced shares of the weight: less noise than picking one by one
+    shares = (np.arange(ENDS_N) + rng.random()) / ENDS_N
+    return np.searchsorted(np.cumsum(left / left.sum()), shares).clip(max=ends_h20.size - 1)
 
 
 def _pick(ends_h20: FloatArray, weight: FloatArray, now_h20: float, rng: np.random.Generator) -> FloatArray:

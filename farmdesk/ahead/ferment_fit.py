@@ -24,7 +24,9 @@ from farmdesk.text import N_
 
 DRAWS_N: Final = 2500
 FREEDOM: Final = 4.0  # Student's degrees of a reading; our choice
-READING_SCALE: Final = 0.9  # Student's scale for a reading's sd; 0.71 would give just that sd, 1 its middle; our choice
+READING_SCALE: Final = (
+    0.95  # Student's scale for a reading's sd; 0.71 would give just that sd, 1 its middle; our choice
+)
 ENOUGH: Final = 100.0  # effective draws; fewer, and the proposal is widened; our choice
 _LN_LIMIT: Final = 9.0  # ln of a parameter is cut here, far beyond any ferment, so that no draw overflows
 
