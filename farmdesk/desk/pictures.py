@@ -41,7 +41,7 @@ def draw_pages(farm: OpenFarm, folder: Path, *, language: str = "en", dark: bool
         window.begin()
         for name in PAGES:
             window.open(Target("lot", LOT) if name == "lots" else Target("page", name))
-            path = folder / f"{name}.png"
+            path = folder / f"{name.replace(' ', '-')}.png"
             window.grab().save(str(path))
             yield path
         window.close()

@@ -104,13 +104,15 @@ class RightZone(Zone):
         y = self._rule(ink, y)
         ink.heading(0, y + px(14), self.tr("This afternoon’s fruit"))
         y += px(38)
-        for i, (head, words) in enumerate(self.day.fruit):
+        heads = [say(head) for head, _ in self.day.fruit]
+        column = min(max([px(70), *(ink.width(head, 15, SEMIBOLD) for head in heads)]), px(150)) + px(12)
+        for i, (head, (_, words)) in enumerate(zip(heads, self.day.fruit, strict=True)):
             if y > self.height() - px(6):
                 break
             weight = SEMIBOLD if i == 0 else 400
-            ink.text(0, y, ink.fitted(say(head), px(78), 15, weight), 15, weight)
+            ink.text(0, y, ink.fitted(head, column - px(8), 15, weight), 15, weight)
             lines = 2 if self.height() > px(COMPACT_PX) else 1
-            y = ink.wrapped(px(82), y, self.width() - px(82), say(words), 15, weight, most=lines) + px(2)
+            y = ink.wrapped(column, y, self.width() - column, say(words), 15, weight, most=lines) + px(2)
         return y - px(10)
 
     def _paint_waiting(self, ink: Ink, y: float) -> float:

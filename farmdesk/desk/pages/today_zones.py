@@ -15,7 +15,7 @@ from farmdesk.desk.widgets.clock import SMALL_R_PX, paint_clock
 from farmdesk.desk.widgets.drawn import Drawn, Table
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.yard import YardPlan
-from farmdesk.text import Moment
+from farmdesk.text import Days, Moment
 from farmdesk.work.portions import place_list
 from farmdesk.work.stories import TodayStory, VesselStory
 
@@ -59,20 +59,23 @@ class Zone(Drawn):
         """Nothing stands here today."""
         return not self.sentence()
 
+    def moment(self, at_utc_s: float) -> str:
+        """`06:54`, with its day where that is not today."""
+        at = self.desk.time.local(at_utc_s)
+        today = self.desk.time.calendar_day(self.day.at_utc_s)
+        return self.desk.words.say(Moment(at, clock=True) if at.date() == today else Moment(at, weekday=True))
+
     def span(self, first: float | None, last: float | None) -> str:
-        """`06:00–08:00`, with the day where it is not today's; open ends in words."""
+        """`06:00–08:00` today, `8–9 Dec` on other days; open ends in words."""
         if first is None:
             return self.tr("open")
-        time, say = self.desk.time, self.desk.words.say
-        a = time.local(first)
-        today = time.calendar_day(self.day.at_utc_s)
-        head = say(Moment(a, clock=True))
-        if a.date() != today:
-            head = say(Moment(a, weekday=True))
         if last is None:
-            return self.tr("from {time}").format(time=head)
-        b = time.local(last)
-        return f"{head}–{say(Moment(b, clock=b.date() == a.date()))}"
+            return self.tr("from {time}").format(time=self.moment(first))
+        time, say = self.desk.time, self.desk.words.say
+        a, b = time.local(first), time.local(last)
+        if a.date() == b.date():
+            return f"{self.moment(first)}–{say(Moment(b, clock=True))}"
+        return say(Days(a.date(), b.date()))
 
 
 class VesselZone(Zone):
@@ -88,8 +91,8 @@ class VesselZone(Zone):
         if self.story is None:
             return px(60)
         calm = px(70) if self.story.calm is not None else 0
-        others = max(0, len(self.story.vessels) - 1) * px(24)
-        return calm + (px(248) + others if self.story.vessels else px(76))
+        others = len(self._others()) * px(24)
+        return calm + (px(250) + others if self.story.vessels else px(84))
 
     def sentence(self) -> str:
         if self.story is None:
@@ -104,11 +107,10 @@ class VesselZone(Zone):
 
     def _row(self, vessel: VesselStory) -> list[str]:
         say, number = self.desk.words.say, self.desk.words.number
-        ahead = vessel.ahead
         none = self.tr("not measured")
         return [
             vessel.code, vessel.lot, say(Moment(self.desk.time.local(vessel.filled_utc_s), weekday=True)),
-            self.span(ahead.earliest_utc_s, ahead.latest_utc_s) if ahead else self.tr("not known"),
+            self._ready(vessel),
             none if vessel.last_ph is None else number(vessel.last_ph, 2),
             none if vessel.last_mass_c is None else number(vessel.last_mass_c, 1, "°C"),
         ]  # fmt: skip
@@ -125,11 +127,11 @@ class VesselZone(Zone):
             due = any(vessel.due for vessel in vessels)
             ink.heading(0, y, self.tr("Wash first") if due else self.tr("In the vessels"))
             self._paint_first(ink, vessels[0], y)
-            y += px(216)
-            for vessel in vessels[1:]:
+            y += px(220)
+            for group in self._others():
                 if y > self.height() - px(28):
                     break
-                y = self._paint_line(ink, vessel, y)
+                y = self._paint_line(ink, group, y)
         elif story.calm is None:
             ink.heading(0, y, self.tr("In the vessels"))
             ink.text(0, y + px(26), self.tr("Nothing is in a vessel."), 17, family=SERIF)
@@ -154,8 +156,11 @@ class VesselZone(Zone):
             size = next((s for s in (26, 21, 18, 15) if ink.width(words, s, BOLD) <= room), 14)
             ink.text(x, line, words, size, BOLD, vessel.due or "ink")
             if vessel.ahead.likely_utc_s is not None:
-                likely = say(Moment(local(vessel.ahead.likely_utc_s), clock=True))
-                ink.text(x, y + px(104), self.tr("ready; likely {time}").format(time=likely), 15)
+                likely = self.moment(vessel.ahead.likely_utc_s)
+                ready = self.tr("ready; likely {time}").format(time=likely)
+                if ink.width(ready, 15) > room:
+                    ready = self.tr("likely {time}").format(time=likely)
+                ink.text(x, y + px(104), ready, 15)
         else:
             ink.text(x, line, self.tr("end not known"), 17, SEMIBOLD)
         hours, minutes = divmod(round((now - vessel.filled_utc_s) / 60), 60)
@@ -172,17 +177,26 @@ class VesselZone(Zone):
             more.append(say(Moment(local(vessel.last_utc_s), clock=True)))
         ink.text(end + px(8), y + px(154), ", ".join(more), 14, color="ink2")
         if vessel.latest_utc_s is not None:
-            latest = self.span(vessel.latest_utc_s, vessel.latest_utc_s).split("–")[0]
+            latest = self.moment(vessel.latest_utc_s)
             end = ink.text(x, y + px(176), self.tr("latest") + " ", 15)
             ink.text(end, y + px(176), latest, 17, SEMIBOLD)
 
-    def _paint_line(self, ink: Ink, vessel: VesselStory, y: float) -> float:
-        px = look().px
+    def _ready(self, vessel: VesselStory) -> str:
         ahead = vessel.ahead
-        end = ink.text(0, y + px(8), vessel.code, 17, BOLD, vessel.due or "ink")
-        end = ink.text(end + px(10), y + px(8), vessel.lot, 15, SEMIBOLD)
-        words = self.span(ahead.earliest_utc_s, ahead.latest_utc_s) if ahead else self.tr("end not known")
-        ink.text(end + px(10), y + px(8), words, 15)
+        return self.span(ahead.earliest_utc_s, ahead.latest_utc_s) if ahead else self.tr("end not known")
+
+    def _others(self) -> list[list[VesselStory]]:
+        """The other vessels; those that hold the same lot and are ready at the same time share a line."""
+        groups: dict[tuple[str, str, str], list[VesselStory]] = {}
+        for vessel in self.day.vessels[1:]:
+            groups.setdefault((vessel.lot, self._ready(vessel), vessel.due), []).append(vessel)
+        return list(groups.values())
+
+    def _paint_line(self, ink: Ink, group: Sequence[VesselStory], y: float) -> float:
+        px, first = look().px, group[0]
+        end = ink.text(0, y + px(8), code_list([vessel.code for vessel in group]), 17, BOLD, first.due or "ink")
+        end = ink.text(end + px(10), y + px(8), first.lot, 15, SEMIBOLD)
+        ink.text(end + px(10), y + px(8), self._ready(first), 15)
         return y + px(24)
 
 
