@@ -12,9 +12,6 @@ from tests.bench.__main__ import of_row
 from tests.bench.pairs import HERE, ROOT, Figure, Row, result_of, run
 from tests.bench.rows import ROWS
 
-# rows whose code is still being written; what can be run leaves this list, or the second test fails
-WAITING = {"drying"}
-
 
 @pytest.fixture(scope="module")
 def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
@@ -22,17 +19,12 @@ def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return tmp_path_factory.mktemp("bench")
 
 
-@pytest.mark.parametrize("row", [row for row in ROWS if row.name not in WAITING], ids=lambda row: row.name)
+@pytest.mark.parametrize("row", ROWS, ids=lambda row: row.name)
 def test_the_row_runs(folder: Path, row: Row) -> None:
     for result in of_row(row, folder, tiny=True):
         assert result.ours is not None, result.why
         assert result.ours > 0
         assert (result.ratio is not None) == (result.floor is not None)
-
-
-@pytest.mark.parametrize("row", [row for row in ROWS if row.name in WAITING], ids=lambda row: row.name)
-def test_the_row_waits_for_its_code(folder: Path, row: Row) -> None:
-    assert all(result.ours is None and result.why for result in of_row(row, folder, tiny=True))
 
 
 def test_floors_are_bare() -> None:
