@@ -30,18 +30,19 @@ UNASSIGNED = "?"
 
 @dataclass(frozen=True, slots=True)
 class PayDay:
-    """One picker's day: grams [g], cents for the weight, and the top-up to the day's least."""
+    """One picker's day: grams [g], cents for the weight, of these the bonus, and the top-up to the day's least."""
 
     day: date
     grams: int
     piece_cents: int
     top_up_cents: int
     share_frac: float
+    bonus_cents: int = 0
 
 
 @dataclass(frozen=True, slots=True)
 class PayRow:
-    """One picker's week, in cents. `rounded_cents` is what rounding to the smallest coin added, `carried_cents`
+    """One picker's week, in cents; `bonus_cents` is a part of the piece. `rounded_cents` is what rounding to the smallest coin added, `carried_cents`
     what an advance left owing for the next week.
     """
 
@@ -56,6 +57,7 @@ class PayRow:
     rounded_cents: int
     net_cents: int
     carried_cents: int
+    bonus_cents: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,15 +74,30 @@ class PayWeek:
     closed: bool
 
 
+@dataclass(frozen=True, slots=True)
+class _Line:
+    """One sack [g] with its rates [cents for a kilogram]."""
+
+    grams: int
+    base: Decimal
+    bonus: Decimal
+    half_day: str
+
+
 def _cents(local: float | Decimal) -> int:
     return int((Decimal(str(local)) * 100).quantize(Decimal(1), ROUND_HALF_UP))
 
 
 def rate_cents_kg(picture: Picture, lot: str, block: str, half_day: str, day: date) -> Decimal:
-    """Cents for a kilogram: the base, and the bonus unless the count shows that fewer are ripe than the limit.
+    """Cents for a kilogram: the base, and the bonus where it is due (see `rate_parts`)."""
+    return sum(rate_parts(picture, lot, block, half_day, day), Decimal(0))
+
+
+def rate_parts(picture: Picture, lot: str, block: str, half_day: str, day: date) -> tuple[Decimal, Decimal]:
+    """Base and bonus [cents for a kilogram]: the bonus unless the count shows that fewer are ripe than the limit.
 
     "Shows" means beyond chance: the low end of the 95 % range of the not-ripe share (Wilson 1927) passes
-    100 − limit. Three in a hundred is no evidence against five.
+    100 − limit. Three in a hundred is no evidence against five. Raises NotPossible where no rate is set.
     """
     base = number(picture.things, "picking_local_kg")
     if base is None:
@@ -104,7 +121,7 @@ def rate_cents_kg(picture: Picture, lot: str, block: str, half_day: str, day: da
             bonus = 0.0
     elif not total:
         bonus = 0.0
-    return (Decimal(str(base)) + Decimal(str(bonus))) * 100
+    return Decimal(str(base)) * 100, Decimal(str(bonus)) * 100
 
 
 def pay_week(picture: Picture, first_day: date) -> PayWeek:
@@ -114,7 +131,7 @@ def pay_week(picture: Picture, first_day: date) -> PayWeek:
 
 def _pay_week(picture: Picture, first_day: date, *, adjust: bool) -> PayWeek:
     last_day = first_day + timedelta(days=6)
-    picked: dict[str, dict[date, list[tuple[int, Decimal, str]]]] = {}
+    picked: dict[str, dict[date, list[_Line]]] = {}
     unassigned = 0
     for lot in picture.lots.values():
         for entry in lot.of(WeighIn):
@@ -125,8 +142,8 @@ def _pay_week(picture: Picture, first_day: date, *, adjust: bool) -> PayWeek:
             if body.picker == UNASSIGNED or (picture.things.people and body.picker not in picture.things.people):
                 unassigned += 1
                 continue
-            rate = rate_cents_kg(picture, lot.code, body.block, body.half_day, day)
-            line = body.gross_g - body.tare_g, rate, body.half_day
+            base, bonus = rate_parts(picture, lot.code, body.block, body.half_day, day)
+            line = _Line(body.gross_g - body.tare_g, base, bonus, body.half_day)
             picked.setdefault(body.picker, {}).setdefault(day, []).append(line)
     worked: dict[str, int] = {}
     advances: dict[str, int] = {}
@@ -150,7 +167,7 @@ def _pay_week(picture: Picture, first_day: date, *, adjust: bool) -> PayWeek:
         rows.append(
             PayRow(
                 picker, days, sum(d.grams for d in days), piece, top_up, worked.get(picker, 0), advance_cents,
-                adjustment, net - max(due, 0), net, carried,
+                adjustment, net - max(due, 0), net, carried, sum(d.bonus_cents for d in days),
             )
         )  # fmt: skip
     envelopes = {row.picker: note_count(row.net_cents, notes) for row in rows if row.net_cents}
@@ -170,12 +187,19 @@ def _to_coin(amount_cents: int, coin_cents: int) -> int:
     return (2 * amount_cents + coin_cents) // (2 * coin_cents) * coin_cents
 
 
-def _pay_day(day: date, lines: list[tuple[int, Decimal, str]], least_cents: int) -> PayDay:
-    cents = sum((Decimal(grams) / 1000 * rate for grams, rate, _ in lines), Decimal(0))
-    piece = int(cents.quantize(Decimal(1), ROUND_HALF_UP))
-    share = len({half for _, _, half in lines}) / 2
-    least = int((Decimal(least_cents) * Decimal(str(share))).quantize(Decimal(1), ROUND_HALF_UP))
-    return PayDay(day, sum(grams for grams, _, _ in lines), piece, max(0, least - piece), share)
+def _pay_day(day: date, lines: list[_Line], least_cents: int) -> PayDay:
+    whole = Decimal(1)
+    piece = int(
+        sum((Decimal(line.grams) / 1000 * (line.base + line.bonus) for line in lines), Decimal(0)).quantize(
+            whole, ROUND_HALF_UP
+        )
+    )
+    bonus = int(
+        sum((Decimal(line.grams) / 1000 * line.bonus for line in lines), Decimal(0)).quantize(whole, ROUND_HALF_UP)
+    )
+    share = len({line.half_day for line in lines}) / 2
+    least = int((Decimal(least_cents) * Decimal(str(share))).quantize(whole, ROUND_HALF_UP))
+    return PayDay(day, sum(line.grams for line in lines), piece, max(0, least - piece), share, bonus)
 
 
 def _owing(picture: Picture, first_day: date) -> dict[str, int]:

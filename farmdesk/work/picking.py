@@ -13,12 +13,14 @@ from farmdesk.picture.entries import (
     INTAKE,
     SORTED,
     Birth,
+    Body,
     Entry,
     Flow,
     Platform,
     Posting,
     Remark,
     Ripeness,
+    Skipped,
     WeighIn,
 )
 from farmdesk.text import N_, Num, Text, kg
@@ -230,9 +232,14 @@ def count_ripeness(
 def sort_and_float(
     farm: OpenFarm, lot: str, *, sorted_out: str, floaters: str, at_utc_s: int, hand: Hand = Hand()
 ) -> Done:
-    """What leaves the delivery by hand sort and by floating; what stays is accepted."""
-    sorted_g, sorted_text = weight(sorted_out, hand)
-    floaters_g, floaters_text = weight(floaters, hand)
+    """What leaves the delivery by hand sort and by floating; what stays is accepted.
+
+    An empty weight was not measured: it is said so, and never posted as nothing. Raises NotPossible, Asked.
+    """
+    if not sorted_out.strip() and not floaters.strip():
+        raise NotPossible(N_("picking", "Neither what was sorted out nor what floated is there."))
+    sorted_g, sorted_text = weight(sorted_out, hand) if sorted_out.strip() else (0, "")
+    floaters_g, floaters_text = weight(floaters, hand) if floaters.strip() else (0, "")
     books = farm.picture.lots.get(lot)
     if books is not None:
         held(books, INTAKE, sorted_g + floaters_g, hand)
@@ -243,10 +250,13 @@ def sort_and_float(
                 share=Num(100 * floaters_g / books.delivered_g, "%"),
             )
             ask(hand, "floaters", "floaters", text)
-    postings = (
-        Posting(lot, INTAKE, -sorted_g - floaters_g),
-        Posting(lot, SORTED, sorted_g, typed=sorted_text),
-        Posting(lot, FLOATERS, floaters_g, typed=floaters_text),
-    )
+    postings = [Posting(lot, INTAKE, -sorted_g - floaters_g)]
+    day = farm.time.farm_day(at_utc_s).isoformat()
+    bodies: list[Body] = []
+    for account, grams, typed in ((SORTED, sorted_g, sorted_text), (FLOATERS, floaters_g, floaters_text)):
+        if typed:
+            postings.append(Posting(lot, account, grams, typed=typed))
+        else:
+            bodies.append(Skipped(lot, "", account.removeprefix(">"), day))
     label = N_("picking", "sort and float of {lot}", lot=lot)
-    return farm.write([Flow(lot, "sort", postings)], at_utc_s, hand, label, lot=lot)
+    return farm.write([Flow(lot, "sort", tuple(postings)), *bodies], at_utc_s, hand, label, lot=lot)

@@ -11,6 +11,7 @@ from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QRect, Slot
+from PySide6.QtGui import QPaintEvent
 
 from farmdesk.clock import FarmTime
 from farmdesk.desk.pages.weigh_side import paint_side
@@ -393,6 +394,19 @@ class WeighInView(RowsPane):
 
     def paint_side(self, ink: Ink, box: QRect) -> None:
         paint_side(ink, box, self)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        usual = usual_words(self.sheet_story.usual.get(self.picker_typed())) if self.sheet_story else None
+        self.open_lead = self.desk.words.say(usual) if usual and self.mode == "rows" else ""
+        super().paintEvent(event)
+
+    def picker_typed(self) -> str:
+        """The code that stands in the box; `7` is P07 where one code alone has that number."""
+        if self.sheet_story is None or self.mode != "rows":
+            return ""
+        typed = self.row.values()["picker"].upper()
+        meant = [c for c in self.sheet_story.crew if typed.isdigit() and c[1:].isdigit() and int(c[1:]) == int(typed)]
+        return meant[0] if len(meant) == 1 else typed
 
     @property
     def time(self) -> FarmTime:

@@ -97,8 +97,7 @@ def typed_g(view: WeighInView, name: str) -> float | None:
 def _usual(ink: Ink, left: float, right: float, y: float, view: WeighInView, story: WeighSheet) -> float:
     """The picker's last sacks on a scale, the band of the usual, and the number that is being typed."""
     px, words = look().px, view.desk.words
-    picker = view.row.box("picker").text().strip().upper()
-    picker = next((c for c in story.crew if picker.isdigit() and c[1:].isdigit() and int(c[1:]) == int(picker)), picker)
+    picker = view.picker_typed()
     usual = story.usual.get(picker)
     y += px(26)
     if usual is None:
@@ -176,11 +175,13 @@ def _kept(ink: Ink, left: float, right: float, y: float, view: WeighInView, stor
     ink.level(left, right, y, 1, "hair")
     y += px(26)
     ink.text(left, y, view.tr("Written so far"), 18, SEMIBOLD, family=SERIF)
-    if story.kept is not None:
+    if story.kept is not None and story.rows[-1].written_utc_s < view.sitting_utc_s:
         said = f"{words.say(story.kept)}."
     elif story.rows:
         at = view.time.local(max(row.written_utc_s for row in story.rows))
-        said = view.tr("{n} rows, the last at {at}.").format(n=len(story.rows), at=words.say(Moment(at, weekday=True)))
+        today = at.date() == view.time.local(view.desk.as_of).date()
+        last = f"{at:%H:%M:%S}" if today else words.say(Moment(at, weekday=True))
+        said = view.tr("{n} rows, the last at {at}.").format(n=len(story.rows), at=last)
     else:
         said = view.tr("No row yet.")
     y += px(24)

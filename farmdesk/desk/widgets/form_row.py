@@ -60,7 +60,7 @@ class RowBox(QLineEdit):
             self.row.pressed(self, "enter")
         elif key == Qt.Key.Key_Escape:
             self.row.left.emit()
-        elif not self.field.words and typed in ("+", "-", "*", "/") and typed:
+        elif typed and typed in "+-*/" and (not self.field.words or (typed == "+" and not self.text())):
             self.row.pressed(self, typed)
         elif key == Qt.Key.Key_Up:
             self.row.pressed(self, "-")

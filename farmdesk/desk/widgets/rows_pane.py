@@ -43,6 +43,7 @@ class RowsPane(QWidget):
         self.desk = desk
         self.title, self.small, self.beside, self.count = "", "", "", ""
         self.lead, self.lead_px = lead, lead_px
+        self.open_lead = ""  # what stands before the open row
         self.after: Sequence[tuple[str, str, int]] = ()  # columns that are reckoned: name, label, width [px]
         self.written: Sequence[Written] = ()
         self.at: int | None = None  # the written row that is walked to
@@ -207,6 +208,8 @@ class RowsPane(QWidget):
         for index in range(self._first, len(self.written)):
             if index != self.correcting:
                 self._paint_row(ink, index, left, right)
+        if self.open_lead and self.row.y() < sheet.height():
+            ink.text(left, self.row.y() + px(31), self.open_lead, 15, color="ink2")
         y = sheet.height() - px(54)
         ink.level(left, right, y, 1, "hair")
         self._paint_keys(ink, left, y + px(14))
