@@ -28,7 +28,6 @@ LAYER_D: Final = (0.0, 100.0)
 DRIVE_D: Final = (0.0, 1e4)
 SHAPE: Final = (-0.5, 0.5)
 REFERENCE_GAP_DB_FRAC: Final = 0.3  # y_ref: where K is K whatever s; midway of drying on a log scale. Our choice.
-CEILING_KG_M2_D: Final = 4.05  # 0.9 x reference evaporation of 4.5 mm/d, a drying season's usual (FAO-56 table 2)
 
 _CLOSE = 1e-6  # a Newton step below this leaves its square as error
 _MOST_STEPS = 40  # two or three do for an hour, six for a dose of weeks
