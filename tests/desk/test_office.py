@@ -108,13 +108,20 @@ def test_undo_strikes_and_redo_brings_back(qtbot, window, at):
     assert row in book().struck
 
 
-def test_nothing_is_struck_in_the_past(qtbot, window):
+def test_nothing_is_struck_in_a_season_that_is_held_elsewhere(qtbot, window):
     page = page_of(window, "notebook")
-    window.desk.move_to(jan(12, 8))
+    window.desk.reading_only = "The office laptop has this season open."
     page.keys_to_rows()
     qtbot.keyClick(page.rows, KEY.Key_X)
     assert not page.ask.isVisible()
-    assert window.notice.sentence.startswith("This is the past")
+    assert window.notice.sentence == "The office laptop has this season open."
+
+
+def test_only_what_was_written_by_then_is_read(window):
+    page = page_of(window, "notebook")
+    window.desk.move_to(jan(12, 8))
+    assert page.all
+    assert all(line.row.written_utc_s <= jan(12, 8) for line in page.all)
 
 
 def test_a_row_leads_to_its_lot(qtbot, window):
@@ -226,11 +233,3 @@ def test_settings_are_asked_for(qtbot, window):
     with qtbot.waitSignal(window.desk.settle) as settled:
         page.size_choice._words[1].click()
     assert settled.args[0].scale == 1.15
-
-
-def test_practice_can_be_cut_at_the_handle(qtbot, window):
-    window.desk.move_to(jan(12, 8))
-    page = page_of(window, "farm")
-    with qtbot.waitSignal(window.desk.practise) as asked:
-        qtbot.keyClick(page, KEY.Key_H)
-    assert asked.args == [jan(12, 8)]

@@ -29,7 +29,7 @@ ROOT = Path(__file__).resolve().parents[2]
 
 @pytest.fixture
 def path(tmp_path):
-    return season_copy(tmp_path)
+    return season_copy(tmp_path, practice=True)
 
 
 @pytest.fixture
@@ -59,8 +59,8 @@ def shown(app):
     return next(name for name, page in app.window.pages.items() if page is app.window.page)
 
 
-def test_it_opens_on_today(start, path):
-    app = start(path)
+def test_it_opens_on_today(start):
+    app = start(None)
     assert shown(app) == "today"
     assert app.desk.practice
     assert app.desk.time.zone == "America/Tegucigalpa"
@@ -68,16 +68,17 @@ def test_it_opens_on_today(start, path):
     assert app.code == 0
 
 
-def test_a_practice_season_goes_on_from_its_own_last_row(start):
+def test_the_practice_season_opens_on_the_morning_it_names_and_goes_on_from_there(start):
+    before = clock.now()
     app = start(None)
-    last = app.lanes._farm.picture.book.last_written_utc_s
-    assert last <= clock.now() < last + 60
-    assert app.desk.present == pytest.approx(last, abs=60)
-    assert app.desk.time.local(app.desk.as_of).isoformat()[:16] == "2025-01-21T05:45"
-    assert not app.desk.at_present
+    opens_at = app.desk.time.instant(date(2025, 1, 15), 5, 46)
+    assert app.desk.as_of == pytest.approx(opens_at, abs=60)
+    assert opens_at <= clock.now() < opens_at + 60
+    assert app.desk.at_present
+    assert app.desk.why_not_write() == ""
     app.window.close()
     app.finish()
-    assert clock.now() > last + 86_400
+    assert clock.now() >= before
 
 
 def test_what_only_papers_and_charts_need_is_not_loaded_for_the_first_page(path, own_data):
@@ -148,17 +149,19 @@ def test_spoilt_settings_count_as_never_set(own_data, typed):
     assert (found.scale, found.theme, found.width) == (1.0, "system", 1366)
 
 
-def test_practising_from_an_hour_lets_one_type(qtbot, start, path):
-    app = start(path)
-    app.desk.move_to(app.desk.time.instant(date(2025, 1, 12), 8))
-    assert "practise from this hour" in app.desk.why_not_write()
-    app.desk.practise.emit(app.desk.as_of)
-    qtbot.waitUntil(lambda: app.desk.at_present, timeout=20_000)
-    assert app.desk.time.local(app.desk.present).isoformat()[:16] == "2025-01-12T08:00"
+def test_in_the_practice_season_the_handles_hour_is_now(qtbot, start):
+    app = start(None)
+    at = app.desk.time.instant(date(2025, 1, 12), 8)
+    app.desk.move_to(at)
+    assert app.desk.at_present
     assert app.desk.why_not_write() == ""
+    assert 0 <= clock.now() - at < 60
     app.window.open(Target("page", "notebook"))
     qtbot.waitUntil(lambda: bool(app.window.page.all))
     assert all(line.row.written_utc_s <= app.desk.present for line in app.window.page.all)
+    app.desk.back_to_now()
+    assert app.desk.time.local(app.desk.as_of).year == 2025
+    assert app.desk.as_of == app.desk.latest
 
 
 def test_mistakes_are_written_down_and_told(qtbot, own_data, caplog):

@@ -81,7 +81,7 @@ class NotebookPage(Page):
     def query(self, farm: OpenFarm, at_utc_s: int) -> list[Line]:
         from farmdesk.work.notebook import notebook_rows
 
-        rows = notebook_rows(farm, None if self.desk.at_present else at_utc_s)
+        rows = notebook_rows(farm, at_utc_s)
         return [self._line(row, farm.time) for row in rows]
 
     def _line(self, row: NotebookRow, time: FarmTime) -> Line:
