@@ -10,8 +10,6 @@ import faulthandler
 import logging
 import logging.handlers
 import sys
-import time
-from contextlib import ExitStack
 from dataclasses import replace
 from pathlib import Path
 from types import TracebackType
@@ -59,7 +57,6 @@ class App(QObject):
         self.habits = habits.load()
         self.code = 0
         self._sorry = ""
-        self._clock = ExitStack()
         theme.look().wear(self.habits.theme, self.habits.scale)
         theme.look().follow_system()
         words = speak(self.habits.speaks)
@@ -71,7 +68,6 @@ class App(QObject):
         self.window.resize(self.habits.width, self.habits.height)
         self.window.settled.connect(self._settled)
         self.desk.settle.connect(self._settle)
-        self.desk.practise.connect(self._practise)
         self.desk.open_season.connect(self.open)
         self._minute = QTimer(self)
         self._minute.setInterval(MINUTE_MS)
@@ -96,7 +92,6 @@ class App(QObject):
             return OpenFarm.open(path if path is not None else practice_file(fresh=fresh))
 
         self.path = path
-        self._clock.close()
         self.lanes.open(opener, self._is_open, self._not_open)
 
     @Slot(object)
@@ -106,10 +101,6 @@ class App(QObject):
     @Slot(object)
     def _begin(self, opened: Opened) -> None:
         desk, say = self.desk, self.desk.words.say
-        if opened.practice:  # a practice season goes on from its own last row, whatever this computer's clock shows
-            began = time.monotonic()
-            last = max(opened.last_written_utc_s, opened.opens_at_utc_s or 0)
-            self._clock.enter_context(clock.set_to(lambda: last + time.monotonic() - began))
         put_handle(desk, opened)
         self.window.begin()
         behind = say(opened.behind) if opened.behind is not None else ""
@@ -142,10 +133,6 @@ class App(QObject):
         self.habits = self.desk.habits = replace(self.habits, scale=theme.look().scale)
         habits.save(self.habits)
 
-    def _practise(self, at_utc_s: int) -> None:
-        """Cut the practice season at an instant and go on from there."""
-        self.lanes.ask(lambda farm: _cut(at_utc_s, farm.time), self.open, self.lanes.stray)
-
     def _painted(self) -> None:
         sys.stdout.write("painted\n")
         sys.stdout.flush()
@@ -158,13 +145,8 @@ class App(QObject):
         if not self.window.isMaximized() and not self.window.isFullScreen():
             self.habits = replace(self.habits, width=self.window.width(), height=self.window.height())
         habits.save(self.habits)
-        self._clock.close()
-
-
-def _cut(at_utc_s: int, time_of: FarmTime) -> Path:
-    from farmdesk.work.seasons import practice_from
-
-    return practice_from(at_utc_s, time_of)
+        if self.desk.practice:
+            clock.stand_at(None)
 
 
 def write_log() -> IO[str]:

@@ -57,6 +57,7 @@ def nothing_left_behind(silent_log: None) -> Iterator[None]:
     """Fail when a thread, a shown window or a running timer of this test outlives it."""
     threads, windows = set(threading.enumerate()), _windows()
     yield
+    clock.stand_at(None)
     left = [f"thread {thread.name}" for thread in set(threading.enumerate()) - threads if _is_ours(thread)]
     for address, window in _windows().items():
         if address not in windows:

@@ -43,10 +43,15 @@ def facts(farm: OpenFarm) -> Opened:
 
 
 def put_handle(desk: Desk, opened: Opened) -> None:
-    """The present is now, or the last row where the clock is behind it; a season may want to be seen earlier."""
+    """The present is now, or the last row where the clock is behind it; a practice season begins at an hour of its own."""
+    if desk.practice:
+        clock.stand_at(None)  # out of the practice season's own time
     desk.time, desk.practice = opened.time, opened.practice
-    desk.present = max(clock.now(), opened.last_written_utc_s)
+    desk.latest = opened.last_written_utc_s
+    if opened.practice:
+        clock.stand_at(opened.opens_at_utc_s or desk.latest)
+        desk.present = clock.now()
+    else:
+        desk.present = max(clock.now(), opened.last_written_utc_s)
     desk.as_of, desk.at_present = desk.present, True
-    if opened.opens_at_utc_s is not None and opened.opens_at_utc_s < desk.present:
-        desk.as_of, desk.at_present = opened.opens_at_utc_s, False
     desk.reading_only = desk.words.say(opened.held) if opened.held is not None else ""

@@ -47,15 +47,6 @@ def _tables_digest() -> str:
     return digest.hexdigest()[:8]
 
 
-def practice_from(at_utc_s: int, time: FarmTime) -> Path:
-    """A practice season that ends at an instant [UTC s], so that one can go on typing from there."""
-    local = time.local(at_utc_s)
-    path = paths.data_folder() / f"practice-{_tables_digest()}-from-{local:%Y-%m-%d-%H%M}{SUFFIX}"
-    if not path.exists():
-        _build(path, at_utc_s)
-    return path
-
-
 def opens_at(things: Things, time: FarmTime) -> int | None:
     """The instant [UTC s] at which a season wants to be seen first (a setting); None: at the present."""
     typed = things.settings.get(OPENS_AT, "").strip()

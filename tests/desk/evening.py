@@ -1,4 +1,6 @@
-"""The practice season on the evening of 14 January, in the real window: a copy for each test that types into it."""
+"""The practice season’s rows as a farm’s own season on the evening of 14 January, in the real window: a copy for
+each test that types into it.
+"""
 
 from __future__ import annotations
 
@@ -6,6 +8,7 @@ import atexit
 import shutil
 import tempfile
 from collections.abc import Callable
+from dataclasses import replace
 from functools import lru_cache
 from pathlib import Path
 
@@ -23,19 +26,25 @@ from farmdesk.work.practice import build_practice
 from tests.desk.samples import EVENING, TIME
 
 
-@lru_cache(maxsize=2)
-def _as_made(until_utc_s: int) -> Path:
+@lru_cache(maxsize=4)
+def _as_made(until_utc_s: int, practice: bool) -> Path:
     folder = Path(tempfile.mkdtemp(prefix="farmdesk-evening-"))
     atexit.register(shutil.rmtree, folder, ignore_errors=True)
     path = folder / "evening.season"
-    build_practice(path, until_utc_s).close()
+    farm = build_practice(path, until_utc_s)
+    things = farm.things
+    farm.save_things(replace(things, farm=replace(things.farm, practice=practice)))
+    farm.close()
     return path
 
 
-def season_copy(folder: Path, until_utc_s: int = EVENING) -> Path:
-    """A season file of one's own, with what was written by an instant [UTC s]."""
+def season_copy(folder: Path, until_utc_s: int = EVENING, *, practice: bool = False) -> Path:
+    """A season file of one's own, with what was written by an instant [UTC s].
+
+    As a farm's own season: in a practice season every hour would be now.
+    """
     path = folder / "evening.season"
-    shutil.copyfile(_as_made(until_utc_s), path)
+    shutil.copyfile(_as_made(until_utc_s, practice), path)
     return path
 
 

@@ -21,9 +21,9 @@ ALT, CTRL = Qt.KeyboardModifier.AltModifier, Qt.KeyboardModifier.ControlModifier
 
 
 @pytest.fixture
-def window(qtbot, at, tmp_path) -> Window:
+def window(qtbot, at, tmp_path, request) -> Window:
     at(samples.EVENING + 60)
-    return open_window(qtbot, season_copy(tmp_path))
+    return open_window(qtbot, season_copy(tmp_path, practice="first_evening" in request.node.name))
 
 
 def press(qtbot, key: Qt.Key, modifier: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier) -> None:

@@ -81,7 +81,6 @@ class Desk(QObject):
     asked_for = Signal(object)  # Target
     told = Signal(str)
     settle = Signal(object)  # Habits: language, look or size were chosen anew
-    practise = Signal(object)  # an instant [UTC s]: cut the practice season there and go on typing
     open_season = Signal(object)  # Path of another season file; None is the practice season
 
     def __init__(self, lanes: Lanes, words: Words, time: FarmTime, parent: QObject | None = None) -> None:
@@ -89,13 +88,20 @@ class Desk(QObject):
         self.lanes, self.words, self.time = lanes, words, time
         self.as_of = 0
         self.present = 0
+        self.latest = 0  # the last row of a practice season
         self.at_present = True
         self.practice = False
         self.reading_only = ""
         self.habits = Habits()
 
     def move_to(self, at_utc_s: int) -> None:
-        """Put the handle at an instant [UTC s]; at the present or beyond it is the present."""
+        """Put the handle at an instant [UTC s]; at the present or beyond it is the present.
+
+        In the practice season the handle's hour is now: the clock goes on from there, and one may type.
+        """
+        if self.practice:
+            self.present = min(at_utc_s, self.latest)
+            clock.stand_at(self.present)
         self.at_present = at_utc_s >= self.present
         at_utc_s = min(at_utc_s, self.present)
         if at_utc_s != self.as_of:
@@ -112,8 +118,8 @@ class Desk(QObject):
         return True
 
     def back_to_now(self) -> None:
-        """Let the handle go: the present."""
-        self.move_to(self.present)
+        """Let the handle go: the present, or the end of the practice season."""
+        self.move_to(self.latest if self.practice else self.present)
 
     def why_not_write(self) -> str:
         """Why no form can be filled now; empty when it can."""
@@ -121,8 +127,6 @@ class Desk(QObject):
             return self.reading_only
         if self.at_present:
             return ""
-        if self.practice:
-            return self.tr("This is the past. Go back to now to write, or practise from this hour on the page Farm.")
         return self.tr("This is the past; go back to now to write.")
 
     def go(self, target: Target) -> None:

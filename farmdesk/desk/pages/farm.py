@@ -110,14 +110,11 @@ class FarmPage(Page):
             Action("c", self.tr("copy"), self._ask_copy),
             Action("v", self.tr("verify"), self._verify),
         ]
-        if self.desk.practice and not self.desk.at_present:
-            found.append(Action("h", self.tr("practise from this hour"), self._practise))
-        elif not self.desk.practice or self._elsewhere():
+        if self.desk.practice:
+            found.append(Action("e", self.tr("end of the season"), self.desk.back_to_now))
+        else:
             found.append(Action("h", self.tr("practice season"), self._to_practice))
         return found
-
-    def _elsewhere(self) -> bool:
-        return self.story is not None and "-from-" in self.story.path.name
 
     # the registers
 
@@ -241,9 +238,6 @@ class FarmPage(Page):
     def _not_verified(self, error: Exception) -> None:
         self.title.reading(1.0)
         self.desk.lanes.stray(error)
-
-    def _practise(self) -> None:
-        self.desk.practise.emit(self.desk.as_of)
 
     def _to_practice(self) -> None:
         self.desk.open_season.emit(None)
