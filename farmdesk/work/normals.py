@@ -12,6 +12,7 @@ from farmdesk.picture.measures import (
     dry_days_d,
     fills,
     floaters_g,
+    green_g,
     loading_kg_m2,
     method_of,
     outturn_frac,
@@ -58,6 +59,9 @@ def _bed_days(picture: Picture, lot: LotPicture) -> float | None:
     return area_days_m2_d(lot, picture.things, picture.time) / (accepted / 1000)
 
 
+LATER = tuple(row[1] for row in ROWS[-4:])  # what only a finished lot can say
+
+
 def normals(picture: Picture, lot: LotPicture) -> tuple[tuple[Normal, ...], Text]:
     """Rows of this lot's number and the range of the other lots of its method, and what the range rests on."""
     method = method_of(lot, picture.things)
@@ -81,7 +85,10 @@ def normals(picture: Picture, lot: LotPicture) -> tuple[tuple[Normal, ...], Text
             normal = N_("normals", "{low}–{high}", low=Num(low, "", decimals), high=Num(high, unit, decimals))
             unusual = own is not None and abs(own * scale - middle) > UNUSUAL_MADS * max(spread, 10.0**-decimals)
         if own is not None or normal is not None:
-            own_words = None if own is None else N_("normals", "{value}", value=Num(own * scale, unit, decimals))
+            if own is not None:
+                own_words = N_("normals", "{value}", value=Num(own * scale, unit, decimals))
+            else:
+                own_words = N_("normals", "not yet") if measure in LATER and green_g(lot) is None else None
             found.append(Normal(name, own_words, normal, unusual))
     if most >= ENOUGH_N:
         return tuple(found), N_("normals", "own normal, {n} other lots of this method", n=most)
