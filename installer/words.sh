@@ -6,9 +6,7 @@ source "$(dirname "${BASH_SOURCE[0]}")/prepare.sh"
 
 prepare requirements
 cd "$root"
-mapfile -t files < <(find farmdesk -name '*.py' | LC_ALL=C sort)
+"$py" installer/words.py resources/translations/farmdesk_*.ts
 for ts in resources/translations/farmdesk_*.ts; do
-  "$(dirname "$py")/pyside6-lupdate" -silent -no-obsolete -locations none \
-    -tr-function-alias QT_TRANSLATE_NOOP+=N_ "${files[@]}" -ts "$ts"
   "$(dirname "$py")/pyside6-lrelease" -silent "$ts" -qm "${ts%.ts}.qm"
 done

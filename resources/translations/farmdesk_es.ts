@@ -2,437 +2,713 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name></name>
+    <message>
+        <source>Each row is on disk before the next one opens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No row yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same slips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>afternoon</source>
+        <translation type="unfinished">tarde</translation>
+    </message>
+    <message>
+        <source>block {block}, {half}, {n} sacks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>block {block}, {variety}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept once; nothing is written twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>morning</source>
+        <translation type="unfinished">mañana</translation>
+    </message>
+    <message>
+        <source>picker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the scale’s own total</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too few sacks to say what is usual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>typed now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usually {low}–{high} kg, last {n} sacks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{codes}: unassigned, to be named before pay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} of {all} kept slips typed again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} rows, the last at {at}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} sacks on this sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sum} kg today of ≈ {plan} planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>AskLine</name>
     <message>
         <source>Enter writes it; Esc goes back</source>
-        <translation type="unfinished"></translation>
+        <translation>Enter lo escribe; Esc vuelve</translation>
     </message>
 </context>
 <context>
     <name>Balance</name>
     <message>
         <source>Mill: {of}. {pieces} kg.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beneficio: {of}. {pieces} kg.</translation>
     </message>
     <message>
         <source>piece</source>
-        <translation type="unfinished"></translation>
+        <translation>parte</translation>
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished"></translation>
+        <translation>kg</translation>
     </message>
     <message>
         <source>Mill</source>
-        <translation type="unfinished"></translation>
+        <translation>Beneficio</translation>
     </message>
 </context>
 <context>
     <name>Box</name>
     <message>
         <source>not meas.</source>
-        <translation type="unfinished"></translation>
+        <translation>no med.</translation>
     </message>
 </context>
 <context>
     <name>Chart</name>
     <message>
         <source>There is nothing to draw yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay nada que dibujar.</translation>
     </message>
     <message>
         <source>{sentence} As a table.</source>
-        <translation type="unfinished"></translation>
+        <translation>{sentence} En tabla.</translation>
     </message>
 </context>
 <context>
     <name>Clocks</name>
     <message>
         <source>Nothing is in a vessel.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada en las pilas.</translation>
     </message>
     <message>
         <source>vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>pila</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished"></translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>method</source>
-        <translation type="unfinished"></translation>
+        <translation>método</translation>
     </message>
     <message>
         <source>since</source>
-        <translation type="unfinished"></translation>
+        <translation>desde</translation>
     </message>
     <message>
         <source>ready</source>
-        <translation type="unfinished"></translation>
+        <translation>listo</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>°C</source>
-        <translation type="unfinished"></translation>
+        <translation>°C</translation>
     </message>
     <message>
         <source>latest</source>
-        <translation type="unfinished"></translation>
+        <translation>lo más tarde</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>from {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>desde {time}</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>since {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>desde {time}</translation>
     </message>
     <message>
         <source>pH not measured</source>
+        <translation>pH no medido</translation>
+    </message>
+</context>
+<context>
+    <name>CountView</name>
+    <message>
+        <source>Count at least 50 fruits; 100 is usual.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer than 50 fruits say little; count more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fruits by class, in the order of the tray; half-day 1 morning, 2 afternoon. An empty box is none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Green above the limit of {limit} %, even at the low end of its range.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Green within the limit of {limit} % by its low end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ripeness count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What chance does</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between {low} and {high} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation type="unfinished">parcela</translation>
+    </message>
+    <message>
+        <source>bored</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation type="unfinished">oro</translation>
+    </message>
+    <message>
+        <source>half-day</source>
+        <translation type="unfinished">media jornada</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished">lote</translation>
+    </message>
+    <message>
+        <source>over-ripe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ripe</source>
+        <translation type="unfinished">maduro</translation>
+    </message>
+    <message>
+        <source>ripe of {n} fruits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low}–{high} % ripe of {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Counts</name>
+    <message>
+        <source>How ripe it came</source>
+        <translation>Qué tan maduro llegó</translation>
+    </message>
+    <message>
+        <source>No ripeness was counted in the last seven days.</source>
+        <translation>En los últimos siete días no se contó la maduración.</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation>conteo</translation>
+    </message>
+    <message>
+        <source>fruits</source>
+        <translation>frutos</translation>
+    </message>
+    <message>
+        <source>green %</source>
+        <translation>verde %</translation>
+    </message>
+    <message>
+        <source>green in 100, range 95 %</source>
+        <translation>verdes en 100, rango 95 %</translation>
+    </message>
+    <message>
+        <source>limit {n} %</source>
+        <translation>límite {n} %</translation>
+    </message>
+    <message>
+        <source>not counted in the last seven days</source>
+        <translation>sin conteo en los últimos siete días</translation>
+    </message>
+    <message>
+        <source>ripe %</source>
+        <translation>maduro %</translation>
+    </message>
+    <message>
+        <source>{count}: {ripe} % ripe, {green} % green. {chance}</source>
+        <translation>{count}: {ripe} % maduro, {green} % verde. {chance}</translation>
+    </message>
+    <message>
+        <source>{n} % of {all}</source>
+        <translation>{n} % de {all}</translation>
     </message>
 </context>
 <context>
     <name>DayRail</name>
     <message>
         <source>The day, {n} jobs.</source>
-        <translation type="unfinished"></translation>
+        <translation>El día, {n} tareas.</translation>
     </message>
     <message>
         <source>who</source>
-        <translation type="unfinished"></translation>
+        <translation>quién</translation>
     </message>
     <message>
         <source>from</source>
-        <translation type="unfinished"></translation>
+        <translation>desde</translation>
+    </message>
+    <message>
+        <source>Due: {jobs}.</source>
+        <translation>Pendiente: {jobs}.</translation>
     </message>
     <message>
         <source>until</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>qué</translation>
     </message>
     <message>
         <source>The day</source>
-        <translation type="unfinished"></translation>
+        <translation>El día</translation>
     </message>
 </context>
 <context>
     <name>Desk</name>
     <message>
-        <source>This is the past. Go back to now to write, or practise from this hour on the page Farm.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>This is the past; go back to now to write.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto es el pasado; para escribir hay que volver a ahora.</translation>
     </message>
 </context>
 <context>
     <name>FarmPage</name>
     <message>
         <source>Farm</source>
-        <translation type="unfinished"></translation>
+        <translation>Finca</translation>
     </message>
     <message>
         <source>Language of the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Idioma de la pantalla</translation>
     </message>
     <message>
         <source>Light or dark</source>
-        <translation type="unfinished"></translation>
+        <translation>Claro u oscuro</translation>
     </message>
     <message>
         <source>Letters</source>
-        <translation type="unfinished"></translation>
+        <translation>Letra</translation>
     </message>
     <message>
         <source>Registers of the farm</source>
-        <translation type="unfinished"></translation>
+        <translation>Registros de la finca</translation>
     </message>
     <message>
         <source>Register</source>
-        <translation type="unfinished"></translation>
+        <translation>Registro</translation>
     </message>
     <message>
         <source>as the computer</source>
-        <translation type="unfinished"></translation>
+        <translation>como la computadora</translation>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation>claro</translation>
     </message>
     <message>
         <source>dark</source>
-        <translation type="unfinished"></translation>
+        <translation>oscuro</translation>
     </message>
     <message>
         <source>as drawn</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>end of the season</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>larger</source>
-        <translation type="unfinished"></translation>
+        <translation>más grande</translation>
     </message>
     <message>
         <source>largest</source>
-        <translation type="unfinished"></translation>
+        <translation>la más grande</translation>
     </message>
     <message>
         <source>blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>parcelas</translation>
     </message>
     <message>
         <source>beds and patio</source>
-        <translation type="unfinished"></translation>
+        <translation>camas y patio</translation>
     </message>
     <message>
         <source>vessels</source>
-        <translation type="unfinished"></translation>
+        <translation>pilas y barriles</translation>
     </message>
     <message>
         <source>instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>instrumentos</translation>
     </message>
     <message>
         <source>methods</source>
-        <translation type="unfinished"></translation>
+        <translation>métodos</translation>
     </message>
     <message>
         <source>people</source>
-        <translation type="unfinished"></translation>
+        <translation>gente</translation>
     </message>
     <message>
         <source>buyers</source>
-        <translation type="unfinished"></translation>
+        <translation>compradores</translation>
     </message>
     <message>
         <source>season {code}, {zone}</source>
-        <translation type="unfinished"></translation>
+        <translation>temporada {code}, {zone}</translation>
     </message>
     <message>
         <source>{n} lots, {rows} rows</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} lotes, {rows} renglones</translation>
     </message>
     <message>
         <source>file {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>archivo {name}</translation>
     </message>
     <message>
         <source>in {folder}</source>
-        <translation type="unfinished"></translation>
+        <translation>en {folder}</translation>
     </message>
     <message>
         <source>{n} copies kept by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} copias guardadas solas</translation>
     </message>
     <message>
         <source>open a season</source>
-        <translation type="unfinished"></translation>
+        <translation>abrir una temporada</translation>
     </message>
     <message>
         <source>copy</source>
-        <translation type="unfinished"></translation>
+        <translation>copia</translation>
     </message>
     <message>
         <source>verify</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>practise from this hour</source>
-        <translation type="unfinished"></translation>
+        <translation>verificar</translation>
     </message>
     <message>
         <source>practice season</source>
-        <translation type="unfinished"></translation>
+        <translation>temporada de práctica</translation>
     </message>
     <message>
         <source>block</source>
-        <translation type="unfinished"></translation>
+        <translation>parcela</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre</translation>
     </message>
     <message>
         <source>area</source>
-        <translation type="unfinished"></translation>
+        <translation>área</translation>
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished"></translation>
+        <translation>altura</translation>
     </message>
     <message>
         <source>variety</source>
-        <translation type="unfinished"></translation>
+        <translation>variedad</translation>
     </message>
     <message>
         <source>trees</source>
-        <translation type="unfinished"></translation>
+        <translation>matas</translation>
     </message>
     <message>
         <source>planted</source>
-        <translation type="unfinished"></translation>
+        <translation>siembra</translation>
     </message>
     <message>
         <source>place</source>
-        <translation type="unfinished"></translation>
+        <translation>lugar</translation>
     </message>
     <message>
         <source>from west</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el oeste</translation>
     </message>
     <message>
         <source>from south</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el sur</translation>
     </message>
     <message>
         <source>cover</source>
-        <translation type="unfinished"></translation>
+        <translation>cubierta</translation>
     </message>
     <message>
         <source>to cover</source>
-        <translation type="unfinished"></translation>
+        <translation>para tapar</translation>
     </message>
     <message>
         <source>vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>pila</translation>
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished"></translation>
+        <translation>tipo</translation>
     </message>
     <message>
         <source>holds</source>
-        <translation type="unfinished"></translation>
+        <translation>volumen</translation>
     </message>
     <message>
         <source>of it usable</source>
-        <translation type="unfinished"></translation>
+        <translation>útil</translation>
     </message>
     <message>
         <source>instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>instrumento</translation>
     </message>
     <message>
         <source>check every</source>
-        <translation type="unfinished"></translation>
+        <translation>revisar cada</translation>
     </message>
     <message>
         <source>letter</source>
-        <translation type="unfinished"></translation>
+        <translation>letra</translation>
     </message>
     <message>
         <source>version</source>
-        <translation type="unfinished"></translation>
+        <translation>versión</translation>
     </message>
     <message>
         <source>method</source>
-        <translation type="unfinished"></translation>
+        <translation>método</translation>
     </message>
     <message>
         <source>hours</source>
-        <translation type="unfinished"></translation>
+        <translation>horas</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>loading</source>
-        <translation type="unfinished"></translation>
+        <translation>carga</translation>
     </message>
     <message>
         <source>dry within</source>
-        <translation type="unfinished"></translation>
+        <translation>secar en</translation>
     </message>
     <message>
         <source>person</source>
-        <translation type="unfinished"></translation>
+        <translation>persona</translation>
     </message>
     <message>
         <source>work</source>
-        <translation type="unfinished"></translation>
+        <translation>trabajo</translation>
     </message>
     <message>
         <source>pay</source>
-        <translation type="unfinished"></translation>
+        <translation>pago</translation>
     </message>
     <message>
         <source>buyer</source>
-        <translation type="unfinished"></translation>
+        <translation>comprador</translation>
     </message>
     <message>
         <source>Seasons</source>
-        <translation type="unfinished"></translation>
+        <translation>Temporadas</translation>
     </message>
     <message>
         <source>All files</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los archivos</translation>
     </message>
     <message>
         <source>Which season is to be opened?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué temporada se abre?</translation>
     </message>
     <message>
         <source>Where is the copy to lie? A stick that is kept elsewhere is best.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Dónde queda la copia? Lo mejor es una memoria que se guarde en otro lugar.</translation>
     </message>
     <message>
         <source>{file} was copied, opened and compared: {n} rows, the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file} se copió, se abrió y se comparó: {n} renglones, igual.</translation>
     </message>
     <message>
         <source>reading every row</source>
-        <translation type="unfinished"></translation>
+        <translation>leyendo cada renglón</translation>
     </message>
     <message>
         <source>The file is whole, and as it was written.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo está completo y como se escribió.</translation>
     </message>
     <message>
         <source>The season file</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de la temporada</translation>
     </message>
 </context>
 <context>
     <name>FermentsPage</name>
     <message>
         <source>Ferments</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermentos</translation>
     </message>
     <message>
         <source>{n} at work.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} en marcha.</translation>
     </message>
     <message>
         <source>Nothing is in a vessel.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada en las pilas.</translation>
     </message>
     <message>
         <source>{vessels}: empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>{vessels}: vacío.</translation>
     </message>
     <message>
         <source>picture</source>
-        <translation type="unfinished"></translation>
+        <translation>dibujo</translation>
     </message>
     <message>
         <source>table</source>
+        <translation>tabla</translation>
+    </message>
+</context>
+<context>
+    <name>FillView</name>
+    <message>
+        <source>Fill vessels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No lot waits at the intake.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One vessel a row, by code or by its number in the list; its weight; the hour if it was not now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vessels</source>
+        <translation type="unfinished">Pilas</translation>
+    </message>
+    <message>
+        <source>filled at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in {vessel} already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished">lote</translation>
+    </message>
+    <message>
+        <source>this needs, at {n} kg a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation type="unfinished">pila</translation>
+    </message>
+    <message>
+        <source>waits at the intake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} too much for {vessel}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{vessel} takes</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -440,269 +716,417 @@
     <name>FilterBox</name>
     <message>
         <source>Filter the lots by code, method, block or place</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar lotes por código, método, parcela o lugar</translation>
     </message>
     <message>
         <source>l: code, method, block, place, “store”</source>
-        <translation type="unfinished"></translation>
+        <translation>l: código, método, parcela, lugar, “bodega”</translation>
+    </message>
+</context>
+<context>
+    <name>FormRow</name>
+    <message>
+        <source>not meas.</source>
+        <translation>no med.</translation>
     </message>
 </context>
 <context>
     <name>GapList</name>
     <message>
         <source>Nothing is missing or doubtful.</source>
-        <translation type="unfinished"></translation>
+        <translation>No falta nada y nada es dudoso.</translation>
     </message>
     <message>
         <source>Missing or doubtful: {gaps}</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta o dudoso: {gaps}</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>dudoso</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translation>falta</translation>
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished"></translation>
+        <translation>tipo</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>qué</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished"></translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>place</source>
-        <translation type="unfinished"></translation>
+        <translation>lugar</translation>
     </message>
     <message>
         <source>Missing or doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta o dudoso</translation>
     </message>
     <message>
         <source>and {n} more; t shows all</source>
-        <translation type="unfinished"></translation>
+        <translation>y {n} más; t muestra todo</translation>
     </message>
 </context>
 <context>
     <name>GoBox</name>
     <message>
         <source>Go to a lot, bed, day or page</source>
-        <translation type="unfinished"></translation>
+        <translation>Ir a un lote, cama, día o página</translation>
     </message>
     <message>
         <source>back to now</source>
-        <translation type="unfinished"></translation>
+        <translation>volver a ahora</translation>
     </message>
     <message>
         <source>lot, bed, day or page</source>
-        <translation type="unfinished"></translation>
+        <translation>lote, cama, día o página</translation>
     </message>
 </context>
 <context>
     <name>Guard</name>
     <message>
         <source>0 goes back</source>
-        <translation type="unfinished"></translation>
+        <translation>0 vuelve</translation>
     </message>
 </context>
 <context>
     <name>Gutter</name>
     <message>
         <source>roof</source>
-        <translation type="unfinished"></translation>
+        <translation>techo</translation>
     </message>
     <message>
         <source>hoops</source>
-        <translation type="unfinished"></translation>
+        <translation>arcos</translation>
     </message>
     <message>
         <source>tarps</source>
-        <translation type="unfinished"></translation>
+        <translation>lonas</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>abierto</translation>
     </message>
     <message>
         <source>Beds</source>
-        <translation type="unfinished"></translation>
+        <translation>Camas</translation>
     </message>
     <message>
         <source>Area tide</source>
-        <translation type="unfinished"></translation>
+        <translation>Área usada</translation>
     </message>
     <message>
         <source>beds in use</source>
-        <translation type="unfinished"></translation>
+        <translation>camas en uso</translation>
     </message>
     <message>
         <source>of {n} usable</source>
-        <translation type="unfinished"></translation>
+        <translation>de {n} útiles</translation>
     </message>
     <message>
         <source>Page Down: store</source>
-        <translation type="unfinished"></translation>
+        <translation>Av Pág: bodega</translation>
     </message>
     <message>
         <source>Store</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodega</translation>
     </message>
     <message>
         <source>Mill</source>
-        <translation type="unfinished"></translation>
+        <translation>Beneficio</translation>
     </message>
     <message>
         <source>Samples, sales</source>
-        <translation type="unfinished"></translation>
+        <translation>Muestras, ventas</translation>
     </message>
     <message>
         <source>nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>nada todavía</translation>
     </message>
 </context>
 <context>
     <name>Head</name>
     <message>
         <source>good hours</source>
-        <translation type="unfinished"></translation>
+        <translation>horas buenas</translation>
     </message>
     <message>
         <source>rain mm</source>
-        <translation type="unfinished"></translation>
+        <translation>lluvia mm</translation>
     </message>
     <message>
         <source>runs on</source>
-        <translation type="unfinished"></translation>
+        <translation>sigue</translation>
     </message>
     <message>
         <source>earliest to latest</source>
-        <translation type="unfinished"></translation>
+        <translation>lo más pronto a lo más tarde</translation>
     </message>
     <message>
         <source>likely</source>
-        <translation type="unfinished"></translation>
+        <translation>probable</translation>
     </message>
     <message>
         <source>picked, height = kg</source>
-        <translation type="unfinished"></translation>
+        <translation>corte, alto = kg</translation>
     </message>
     <message>
         <source>planned</source>
-        <translation type="unfinished"></translation>
+        <translation>planeado</translation>
+    </message>
+</context>
+<context>
+    <name>Hill</name>
+    <message>
+        <source>A block’s range rests on its sample of trees; the sum adds variances. Pinned days are never moved.</source>
+        <translation>El rango de una parcela se apoya en su muestra de matas; la suma junta las varianzas. Los días clavados nunca se mueven.</translation>
+    </message>
+    <message>
+        <source>Crop: {text}.</source>
+        <translation>Cosecha: {text}.</translation>
+    </message>
+    <message>
+        <source>No block is known yet; Alt+R leads to the page Farm.</source>
+        <translation>Aún no hay parcela; Alt+I lleva a la página Finca.</translation>
+    </message>
+    <message>
+        <source>The hill, m</source>
+        <translation>La ladera, m</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>parcela</translation>
+    </message>
+    <message>
+        <source>crop kg</source>
+        <translation>cosecha kg</translation>
+    </message>
+    <message>
+        <source>height m</source>
+        <translation>altura m</translation>
+    </message>
+    <message>
+        <source>next round</source>
+        <translation>próxima pasada</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>sin contar</translation>
+    </message>
+    <message>
+        <source>not picked yet</source>
+        <translation>sin cortar aún</translation>
+    </message>
+    <message>
+        <source>on the trees</source>
+        <translation>en las matas</translation>
+    </message>
+    <message>
+        <source>picked kg</source>
+        <translation>cortado kg</translation>
+    </message>
+    <message>
+        <source>picked, of the crop as estimated, kg</source>
+        <translation>cortado, de la cosecha estimada, kg</translation>
+    </message>
+    <message>
+        <source>pickers</source>
+        <translation>cortadores</translation>
+    </message>
+    <message>
+        <source>ripeness on the trees not looked at</source>
+        <translation>no se vio la maduración en las matas</translation>
+    </message>
+    <message>
+        <source>was due {days}</source>
+        <translation>tocaba {days}</translation>
+    </message>
+    <message>
+        <source>{days}, pinned</source>
+        <translation>{days}, clavado</translation>
+    </message>
+    <message>
+        <source>{n} blocks from {low} to {high} m. Crop: {crop}.</source>
+        <translation>{n} parcelas de {low} a {high} m. Cosecha: {crop}.</translation>
+    </message>
+    <message>
+        <source>{n} trees looked at</source>
+        <translation>{n} matas vistas</translation>
+    </message>
+    <message>
+        <source>{picked} of {low}–{high}</source>
+        <translation>{picked} de {low}–{high}</translation>
+    </message>
+    <message>
+        <source>{picked}; crop not counted</source>
+        <translation>{picked}; cosecha sin contar</translation>
+    </message>
+    <message>
+        <source>{share} on the trees</source>
+        <translation>{share} en las matas</translation>
+    </message>
+</context>
+<context>
+    <name>HillView</name>
+    <message>
+        <source>Picking</source>
+        <translation>Corte</translation>
     </message>
 </context>
 <context>
     <name>HourHandle</name>
     <message>
         <source>Hour handle, {label}</source>
-        <translation type="unfinished"></translation>
+        <translation>Manija de la hora, {label}</translation>
     </message>
     <message>
         <source>Hour handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Manija de la hora</translation>
     </message>
     <message>
         <source>left, right: 1 hour</source>
-        <translation type="unfinished"></translation>
+        <translation>izquierda, derecha: 1 hora</translation>
     </message>
     <message>
         <source>ahead: not known yet</source>
-        <translation type="unfinished"></translation>
+        <translation>adelante: no se sabe aún</translation>
     </message>
 </context>
 <context>
     <name>LotLink</name>
     <message>
         <source>go to lot {code}</source>
-        <translation type="unfinished"></translation>
+        <translation>ir al lote {code}</translation>
     </message>
 </context>
 <context>
     <name>LotView</name>
     <message>
         <source>f: next of {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>f: siguiente de {n}</translation>
     </message>
 </context>
 <context>
     <name>LotsPage</name>
     <message>
         <source>Lots</source>
-        <translation type="unfinished"></translation>
+        <translation>Lotes</translation>
     </message>
     <message>
         <source>lot sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>hoja del lote</translation>
     </message>
     <message>
         <source>reading</source>
-        <translation type="unfinished"></translation>
+        <translation>lectura</translation>
     </message>
     <message>
         <source>good hours</source>
-        <translation type="unfinished"></translation>
+        <translation>horas buenas</translation>
     </message>
     <message>
         <source>dates</source>
-        <translation type="unfinished"></translation>
+        <translation>fechas</translation>
     </message>
     <message>
         <source>table</source>
-        <translation type="unfinished"></translation>
+        <translation>tabla</translation>
     </message>
     <message>
         <source>vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>pila</translation>
     </message>
     <message>
         <source>curves</source>
-        <translation type="unfinished"></translation>
+        <translation>curvas</translation>
     </message>
     <message>
         <source>more</source>
-        <translation type="unfinished"></translation>
+        <translation>más</translation>
     </message>
     <message>
         <source>list</source>
-        <translation type="unfinished"></translation>
+        <translation>lista</translation>
     </message>
     <message>
         <source>answer the file</source>
-        <translation type="unfinished"></translation>
+        <translation>responder al archivo</translation>
     </message>
     <message>
         <source>watch folder</source>
-        <translation type="unfinished"></translation>
+        <translation>vigilar carpeta</translation>
     </message>
     <message>
         <source>Where do the loggers leave their files?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Dónde dejan sus archivos los registradores?</translation>
     </message>
     <message>
         <source>Files that grow in {folder} are read by themselves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los archivos que crecen en {folder} se leen solos.</translation>
     </message>
     <message>
         <source>{n} of {all} lots</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} de {all} lotes</translation>
     </message>
     <message>
         <source>{all} lots</source>
-        <translation type="unfinished"></translation>
+        <translation>{all} lotes</translation>
     </message>
     <message>
         <source>{lot} lies in no vessel and on no bed, so there is nothing to read.</source>
-        <translation type="unfinished"></translation>
+        <translation>{lot} no está en ninguna pila ni cama; no hay nada que leer.</translation>
     </message>
     <message>
         <source>No lot has begun. The first weighing of cherry begins one: press Alt+P.</source>
+        <translation>Aún no empieza ningún lote. La primera pesada de uva empieza uno: Alt+C.</translation>
+    </message>
+</context>
+<context>
+    <name>NewLotView</name>
+    <message>
+        <source>A lot begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Method by letter or number; the code is proposed; a typed check character must be the right one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Methods</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The small character guards a hand-copied code; it is written behind it on every paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>also called</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>method</source>
+        <translation type="unfinished">método</translation>
+    </message>
+    <message>
+        <source>new lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{said}. Weigh-in is next: Esc, then w.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -710,225 +1134,336 @@
     <name>NotebookPage</name>
     <message>
         <source>Notebook</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuaderno</translation>
     </message>
     <message>
         <source>Rows of the notebook</source>
-        <translation type="unfinished"></translation>
+        <translation>Renglones del cuaderno</translation>
     </message>
     <message>
         <source>{n} rows; the last was written {at}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} renglones; el último se escribió {at}.</translation>
     </message>
     <message>
         <source>Nothing is written yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada escrito todavía.</translation>
     </message>
     <message>
         <source>search</source>
-        <translation type="unfinished"></translation>
+        <translation>buscar</translation>
     </message>
     <message>
         <source>strike out</source>
-        <translation type="unfinished"></translation>
+        <translation>tachar</translation>
     </message>
     <message>
         <source>bring back</source>
-        <translation type="unfinished"></translation>
+        <translation>recuperar</translation>
     </message>
     <message>
         <source>written</source>
-        <translation type="unfinished"></translation>
+        <translation>escrito</translation>
     </message>
     <message>
         <source>happened</source>
-        <translation type="unfinished"></translation>
+        <translation>ocurrió</translation>
     </message>
     <message>
         <source>by</source>
-        <translation type="unfinished"></translation>
+        <translation>por</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished"></translation>
+        <translation>lote</translation>
+    </message>
+    <message>
+        <source>struck out</source>
+        <translation>tachado</translation>
     </message>
     <message>
         <source>where</source>
-        <translation type="unfinished"></translation>
+        <translation>dónde</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>qué</translation>
     </message>
     <message>
         <source>with</source>
-        <translation type="unfinished"></translation>
+        <translation>con</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>Why is “{row}” struck out? The row stays to be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué se tacha “{row}”? El renglón se sigue leyendo.</translation>
     </message>
 </context>
 <context>
     <name>Notes</name>
     <message>
         <source>made from</source>
-        <translation type="unfinished"></translation>
+        <translation>hecho de</translation>
     </message>
     <message>
         <source>went into</source>
-        <translation type="unfinished"></translation>
+        <translation>pasó a</translation>
     </message>
     <message>
         <source>Nothing differed from the method and nothing is doubtful.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada se apartó del método y nada es dudoso.</translation>
     </message>
     <message>
         <source>and {n} more: m</source>
-        <translation type="unfinished"></translation>
+        <translation>y {n} más: m</translation>
     </message>
 </context>
 <context>
     <name>Notice</name>
     <message>
         <source>Esc closes this</source>
-        <translation type="unfinished"></translation>
+        <translation>Esc cierra esto</translation>
     </message>
 </context>
 <context>
     <name>Numbers</name>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>{name} {own}, {of} {normal}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} {own}, {of} {normal}</translation>
     </message>
     <message>
         <source>as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>lo medido</translation>
     </message>
 </context>
 <context>
     <name>Page</name>
     <message>
         <source>table</source>
-        <translation type="unfinished"></translation>
+        <translation>tabla</translation>
     </message>
 </context>
 <context>
     <name>PapersPage</name>
     <message>
         <source>Papers</source>
-        <translation type="unfinished"></translation>
+        <translation>Papeles</translation>
     </message>
     <message>
         <source>Lot of the lot sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote de la hoja</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papel</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Idioma</translation>
     </message>
     <message>
         <source>Greys</source>
-        <translation type="unfinished"></translation>
+        <translation>Grises</translation>
     </message>
     <message>
         <source>Yard sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja del patio</translation>
     </message>
     <message>
         <source>opening, readings, for the yard</source>
-        <translation type="unfinished"></translation>
+        <translation>destapar y lecturas, para el patio</translation>
     </message>
     <message>
         <source>Night sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de noche</translation>
     </message>
     <message>
         <source>vessels and their likely ends</source>
-        <translation type="unfinished"></translation>
+        <translation>pilas y su final probable</translation>
     </message>
     <message>
         <source>Rain list</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de la lluvia</translation>
     </message>
     <message>
         <source>the order of covering, by the tarps</source>
-        <translation type="unfinished"></translation>
+        <translation>en qué orden tapar, junto a las lonas</translation>
     </message>
     <message>
         <source>Lot sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja del lote</translation>
     </message>
     <message>
         <source>one lot on one page, for a buyer</source>
-        <translation type="unfinished"></translation>
+        <translation>un lote en una página, para un comprador</translation>
     </message>
     <message>
         <source>paper</source>
-        <translation type="unfinished"></translation>
+        <translation>papel</translation>
     </message>
     <message>
         <source>what it is</source>
-        <translation type="unfinished"></translation>
+        <translation>qué es</translation>
     </message>
     <message>
         <source>as usual</source>
-        <translation type="unfinished"></translation>
+        <translation>lo usual</translation>
     </message>
     <message>
         <source>with greys</source>
-        <translation type="unfinished"></translation>
+        <translation>con grises</translation>
     </message>
     <message>
         <source>black only</source>
+        <translation>solo negro</translation>
+    </message>
+    <message>
+        <source>Pay sheet</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The season has no lot yet; the sheets for the crew can be made.</source>
+        <translation>La temporada aún no tiene lote; se pueden hacer las hojas de la cuadrilla.</translation>
+    </message>
+    <message>
+        <source>Weigh-in sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>codes down, half-days across</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>one page</source>
+        <translation>una página</translation>
+    </message>
+    <message>
+        <source>to be signed, with notes and coins</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{n} pages</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} páginas</translation>
     </message>
     <message>
         <source>{paper}: {pages}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{paper}: {pages}.</translation>
     </message>
     <message>
         <source>write the PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>escribir el PDF</translation>
     </message>
     <message>
         <source>print</source>
-        <translation type="unfinished"></translation>
+        <translation>imprimir</translation>
     </message>
     <message>
         <source>Where is the PDF to be written?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Dónde se escribe el PDF?</translation>
     </message>
     <message>
         <source>{file} could not be written: {why}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file} no se pudo escribir: {why}.</translation>
     </message>
     <message>
         <source>{file} was written.</source>
+        <translation>{file} quedó escrito.</translation>
+    </message>
+</context>
+<context>
+    <name>PayView</name>
+    <message>
+        <source>Pay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adjusted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>advance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bonus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished">día</translation>
+    </message>
+    <message>
+        <source>day work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for the day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation type="unfinished">kg</translation>
+    </message>
+    <message>
+        <source>name {n} sacks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>net</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overview</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pay sheet on paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation type="unfinished">parte</translation>
+    </message>
+    <message>
+        <source>sign the week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>task</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>top-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} envelopes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}: written</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -936,303 +1471,533 @@
     <name>PickerZone</name>
     <message>
         <source>Pickers</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortadores</translation>
+    </message>
+</context>
+<context>
+    <name>PickingPage</name>
+    <message>
+        <source>Picking</source>
+        <translation>Corte</translation>
+    </message>
+    <message>
+        <source>begin a lot</source>
+        <translation>empezar un lote</translation>
+    </message>
+    <message>
+        <source>fill vessels</source>
+        <translation>llenar pilas</translation>
+    </message>
+    <message>
+        <source>pay</source>
+        <translation>pago</translation>
+    </message>
+    <message>
+        <source>ripeness</source>
+        <translation>maduración</translation>
+    </message>
+    <message>
+        <source>sort and float</source>
+        <translation>escogida y flotes</translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation>tender</translation>
+    </message>
+    <message>
+        <source>weigh-in</source>
+        <translation>pesada</translation>
     </message>
 </context>
 <context>
     <name>ReadingForm</name>
     <message>
         <source>Reading of {lot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura de {lot}</translation>
     </message>
     <message>
         <source>vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>pila</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>mass °C</source>
-        <translation type="unfinished"></translation>
+        <translation>masa °C</translation>
     </message>
     <message>
         <source>°Bx</source>
-        <translation type="unfinished"></translation>
+        <translation>°Bx</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>tray {tray}, g</source>
-        <translation type="unfinished"></translation>
+        <translation>bandeja {tray}, g</translation>
     </message>
     <message>
         <source>tray g</source>
-        <translation type="unfinished"></translation>
+        <translation>bandeja g</translation>
     </message>
     <message>
         <source>bed</source>
-        <translation type="unfinished"></translation>
+        <translation>cama</translation>
     </message>
     <message>
         <source>bean °C</source>
-        <translation type="unfinished"></translation>
+        <translation>grano °C</translation>
     </message>
     <message>
         <source>all</source>
-        <translation type="unfinished"></translation>
+        <translation>todas</translation>
     </message>
     <message>
         <source>written {hour}</source>
-        <translation type="unfinished"></translation>
+        <translation>escrito {hour}</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna aún</translation>
     </message>
     <message>
         <source>Enter writes   + next box   − box before   * not measured   Esc leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>Enter escribe   + sigue   − atrás   * no medido   Esc sale</translation>
     </message>
     <message>
         <source>written {hour}; / corrects, Ctrl+Z takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>escrito {hour}; / corrige, Ctrl+Z lo quita</translation>
     </message>
 </context>
 <context>
     <name>RightZone</name>
     <message>
         <source>{minutes} to cover everything.</source>
-        <translation type="unfinished"></translation>
+        <translation>{minutes} para tapar todo.</translation>
     </message>
     <message>
         <source>rain</source>
-        <translation type="unfinished"></translation>
+        <translation>lluvia</translation>
     </message>
     <message>
         <source>fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>fruta</translation>
     </message>
     <message>
         <source>waits</source>
-        <translation type="unfinished"></translation>
+        <translation>esperan</translation>
     </message>
     <message>
         <source>where or who</source>
-        <translation type="unfinished"></translation>
+        <translation>dónde o quién</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>qué</translation>
     </message>
     <message>
         <source>Cover {beds}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapar {beds}.</translation>
     </message>
     <message>
         <source>First {first}, then {last}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero {first}, luego {last}.</translation>
     </message>
     <message>
         <source>First {first}, then {middle}, last {last}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero {first}, luego {middle}, al final {last}.</translation>
     </message>
     <message>
         <source>Rain</source>
-        <translation type="unfinished"></translation>
+        <translation>Lluvia</translation>
     </message>
     <message>
         <source>to cover everything</source>
-        <translation type="unfinished"></translation>
+        <translation>para tapar todo</translation>
     </message>
     <message>
         <source>This afternoon’s fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>La uva de esta tarde</translation>
     </message>
     <message>
         <source>Someone waits</source>
-        <translation type="unfinished"></translation>
+        <translation>Alguien espera</translation>
     </message>
     <message>
         <source>and {n} more; t shows all</source>
-        <translation type="unfinished"></translation>
+        <translation>y {n} más; t muestra todo</translation>
     </message>
 </context>
 <context>
     <name>River</name>
     <message>
         <source>{kg} kg {name} left</source>
-        <translation type="unfinished"></translation>
+        <translation>{kg} kg {name} salió</translation>
     </message>
     <message>
         <source>Weights: {stages} kg.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesos: {stages} kg.</translation>
     </message>
     <message>
         <source>stage</source>
-        <translation type="unfinished"></translation>
+        <translation>etapa</translation>
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished"></translation>
+        <translation>kg</translation>
     </message>
     <message>
         <source>of it dry, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>de eso seco, kg</translation>
     </message>
     <message>
         <source>left before it, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>salió antes, kg</translation>
     </message>
     <message>
         <source>{kg} kg dry, unexplained</source>
-        <translation type="unfinished"></translation>
+        <translation>{kg} kg seco, sin explicar</translation>
     </message>
     <message>
         <source>nothing weighed twice yet</source>
-        <translation type="unfinished"></translation>
+        <translation>nada pesado dos veces aún</translation>
     </message>
     <message>
         <source>Weight river</source>
-        <translation type="unfinished"></translation>
+        <translation>Río de pesos</translation>
     </message>
     <message>
         <source>inner band: dry matter; it narrows only where a stream is named</source>
-        <translation type="unfinished"></translation>
+        <translation>franja interior: materia seca; se angosta solo donde una salida tiene nombre</translation>
     </message>
 </context>
 <context>
     <name>Road</name>
     <message>
         <source>Road</source>
-        <translation type="unfinished"></translation>
+        <translation>Camino</translation>
     </message>
     <message>
         <source>&amp;Today</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hoy</translation>
     </message>
     <message>
         <source>&amp;Season</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Temporada</translation>
     </message>
     <message>
         <source>&amp;Lots</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lotes</translation>
     </message>
     <message>
         <source>&amp;Picking</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Corte</translation>
     </message>
     <message>
         <source>&amp;Ferments</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fermentos</translation>
     </message>
     <message>
         <source>&amp;Yard</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Patio</translation>
     </message>
     <message>
         <source>St&amp;ore</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bodega</translation>
     </message>
     <message>
         <source>&amp;Mill</source>
-        <translation type="unfinished"></translation>
+        <translation>Be&amp;neficio</translation>
     </message>
     <message>
         <source>&amp;Cup &amp;&amp; grade</source>
-        <translation type="unfinished"></translation>
+        <translation>T&amp;aza y grado</translation>
     </message>
     <message>
         <source>S&amp;amples &amp;&amp; sales</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Muestras y ventas</translation>
     </message>
     <message>
         <source>&amp;Notebook</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;uaderno</translation>
     </message>
     <message>
         <source>Pap&amp;ers</source>
-        <translation type="unfinished"></translation>
+        <translation>Pap&amp;eles</translation>
     </message>
     <message>
         <source>Fa&amp;rm</source>
-        <translation type="unfinished"></translation>
+        <translation>F&amp;inca</translation>
     </message>
     <message>
         <source>Off&amp;ice</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Oficina</translation>
     </message>
     <message>
         <source>day {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>día {n}</translation>
     </message>
     <message>
         <source>{n} begun</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} empezados</translation>
     </message>
     <message>
         <source>season {code}</source>
-        <translation type="unfinished"></translation>
+        <translation>temporada {code}</translation>
+    </message>
+</context>
+<context>
+    <name>RowsPane</name>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>correct the row above</source>
+        <translation>corregir el renglón de arriba</translation>
+    </message>
+    <message>
+        <source>decimal</source>
+        <translation>decimal</translation>
+    </message>
+    <message>
+        <source>next box</source>
+        <translation>siguiente casilla</translation>
+    </message>
+    <message>
+        <source>next row</source>
+        <translation>siguiente renglón</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>no medido</translation>
+    </message>
+    <message>
+        <source>row back</source>
+        <translation>renglón atrás</translation>
     </message>
 </context>
 <context>
     <name>Ruler</name>
     <message>
         <source>typing {at}</source>
-        <translation type="unfinished"></translation>
+        <translation>escribiendo {at}</translation>
     </message>
     <message>
         <source>as known {at}</source>
-        <translation type="unfinished"></translation>
+        <translation>como se sabía {at}</translation>
     </message>
     <message>
         <source>Season&apos;s ruler, {label}</source>
-        <translation type="unfinished"></translation>
+        <translation>Regla de la temporada, {label}</translation>
     </message>
 </context>
 <context>
     <name>SearchBox</name>
     <message>
         <source>Search the notebook</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar en el cuaderno</translation>
     </message>
     <message>
         <source>s: lot, person, place, word</source>
-        <translation type="unfinished"></translation>
+        <translation>s: lote, persona, lugar, palabra</translation>
     </message>
 </context>
 <context>
     <name>SeasonPage</name>
     <message>
         <source>Season</source>
-        <translation type="unfinished"></translation>
+        <translation>Temporada</translation>
     </message>
     <message>
         <source>Nothing is written yet; p goes to Picking, where the first sack is weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada escrito todavía; p va a Corte, donde se pesa el primer saco.</translation>
     </message>
     <message>
         <source>picture</source>
-        <translation type="unfinished"></translation>
+        <translation>dibujo</translation>
     </message>
     <message>
         <source>table</source>
-        <translation type="unfinished"></translation>
+        <translation>tabla</translation>
     </message>
     <message>
         <source>whole season</source>
-        <translation type="unfinished"></translation>
+        <translation>toda la temporada</translation>
     </message>
     <message>
         <source>weigh the first sack</source>
+        <translation>pesar el primer saco</translation>
+    </message>
+</context>
+<context>
+    <name>SheetSide</name>
+    <message>
+        <source>Each row is on disk before the next one opens.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the gap list tonight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed {bed}, {lot}: no reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} of {m} rows, the last at {hour}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} of {m} rows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ShortForm</name>
+    <message>
+        <source>It will come to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>written {hour}</source>
+        <translation type="unfinished">escrito {hour}</translation>
+    </message>
+    <message>
+        <source>{n} written</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SortView</name>
+    <message>
+        <source>Accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No lot waits to be sorted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sort and float</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was sorted out by hand, and what floated; what stays is accepted. Nothing is 0, not measured is *.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delivered</source>
+        <translation type="unfinished">entregado</translation>
+    </message>
+    <message>
+        <source>floaters</source>
+        <translation type="unfinished">flotes</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished">lote</translation>
+    </message>
+    <message>
+        <source>of {all} delivered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own normal {low}–{high} %, {n} lots of this method</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sorted out</source>
+        <translation type="unfinished">escogida</translation>
+    </message>
+    <message>
+        <source>too few own lots of this method to say what is normal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wet parchment to expect: {wet}, {n} own lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SpreadView</name>
+    <message>
+        <source>Bed and its weight, up to five; + writes them together, for what was not weighed is pulp and juice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Free beds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How thick it lies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No lot waits to be spread.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread on beds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation type="unfinished">aceptado</translation>
+    </message>
+    <message>
+        <source>as is common</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed</source>
+        <translation type="unfinished">cama</translation>
+    </message>
+    <message>
+        <source>bed {bed}</source>
+        <translation type="unfinished">cama {bed}</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation type="unfinished">kg</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished">lote</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">ninguna</translation>
+    </message>
+    <message>
+        <source>on no bed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on {n} beds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own {n} lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to expect, {rests}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{method}: {n} kg/m² is meant</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1240,183 +2005,317 @@
     <name>StripWidget</name>
     <message>
         <source>picked</source>
-        <translation type="unfinished"></translation>
+        <translation>corte</translation>
     </message>
     <message>
         <source>still in it</source>
-        <translation type="unfinished"></translation>
+        <translation>sigue dentro</translation>
     </message>
     <message>
         <source>vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>pila</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>beds</source>
-        <translation type="unfinished"></translation>
+        <translation>camas</translation>
     </message>
     <message>
         <source>rain</source>
-        <translation type="unfinished"></translation>
+        <translation>lluvia</translation>
     </message>
     <message>
         <source>into the store</source>
-        <translation type="unfinished"></translation>
+        <translation>entra a bodega</translation>
     </message>
     <message>
         <source>sent to the mill</source>
-        <translation type="unfinished"></translation>
+        <translation>va al beneficio</translation>
     </message>
     <message>
         <source>milled</source>
-        <translation type="unfinished"></translation>
+        <translation>trillado</translation>
     </message>
     <message>
         <source>rest ends</source>
-        <translation type="unfinished"></translation>
+        <translation>fin del reposo</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>día</translation>
     </message>
     <message>
         <source>where</source>
-        <translation type="unfinished"></translation>
+        <translation>dónde</translation>
     </message>
     <message>
         <source>figure</source>
-        <translation type="unfinished"></translation>
+        <translation>dato</translation>
     </message>
 </context>
 <context>
     <name>Title</name>
     <message>
         <source>practice</source>
-        <translation type="unfinished"></translation>
+        <translation>práctica</translation>
     </message>
     <message>
         <source>what if</source>
-        <translation type="unfinished"></translation>
+        <translation>y si…</translation>
+    </message>
+</context>
+<context>
+    <name>Today</name>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Pesadas</translation>
+    </message>
+    <message>
+        <source>afternoon</source>
+        <translation>tarde</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>parcela</translation>
+    </message>
+    <message>
+        <source>half-day</source>
+        <translation>media jornada</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lote</translation>
+    </message>
+    <message>
+        <source>morning</source>
+        <translation>mañana</translation>
+    </message>
+    <message>
+        <source>nothing weighed in yet</source>
+        <translation>nada pesado aún</translation>
+    </message>
+    <message>
+        <source>of ≈ {plan} kg planned</source>
+        <translation>de ≈ {plan} kg planeados</translation>
+    </message>
+    <message>
+        <source>sacks</source>
+        <translation>sacos</translation>
+    </message>
+    <message>
+        <source>{block} {half}, {n} sacks</source>
+        <translation>{block} {half}, {n} sacos</translation>
     </message>
 </context>
 <context>
     <name>TodayPage</name>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy</translation>
     </message>
     <message>
         <source>work day</source>
-        <translation type="unfinished"></translation>
+        <translation>día de trabajo</translation>
     </message>
     <message>
         <source>{n} of {m}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} de {m}</translation>
     </message>
     <message>
         <source>on the beds</source>
-        <translation type="unfinished"></translation>
+        <translation>en las camas</translation>
     </message>
     <message>
         <source>still to leave</source>
-        <translation type="unfinished"></translation>
+        <translation>agua por salir</translation>
     </message>
     <message>
         <source>day sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>hoja del día</translation>
     </message>
     <message>
         <source>type the yard sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>copiar la hoja del patio</translation>
     </message>
     <message>
         <source>rain list</source>
-        <translation type="unfinished"></translation>
+        <translation>antes de la lluvia</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>This one cannot be answered with “not measured”; Enter goes to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta no se puede responder con “no medido”; Enter va a ella.</translation>
     </message>
     <message>
         <source>Enter answers the first one; “n” writes “not measured”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enter responde la primera; “n” escribe “no medido”.</translation>
     </message>
 </context>
 <context>
     <name>VesselZone</name>
     <message>
         <source>vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>pila</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished"></translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>since</source>
-        <translation type="unfinished"></translation>
+        <translation>desde</translation>
     </message>
     <message>
         <source>ready</source>
+        <translation>listo</translation>
+    </message>
+    <message>
+        <source>likely {time}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>°C</source>
-        <translation type="unfinished"></translation>
+        <translation>°C</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>Wash first</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavar primero</translation>
     </message>
     <message>
         <source>In the vessels</source>
-        <translation type="unfinished"></translation>
+        <translation>En las pilas</translation>
     </message>
     <message>
         <source>Nothing is in a vessel.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada en las pilas.</translation>
     </message>
     <message>
         <source>{vessels}: empty</source>
-        <translation type="unfinished"></translation>
+        <translation>{vessels}: vacío</translation>
     </message>
     <message>
         <source>ready; likely {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>listo; probable {time}</translation>
     </message>
     <message>
         <source>end not known</source>
-        <translation type="unfinished"></translation>
+        <translation>final no se sabe</translation>
     </message>
     <message>
         <source>since {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>desde {time}</translation>
     </message>
     <message>
         <source>pH not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>pH no medido</translation>
     </message>
     <message>
         <source>latest</source>
+        <translation>lo más tarde</translation>
+    </message>
+</context>
+<context>
+    <name>WeighInView</name>
+    <message>
+        <source>Same order of boxes as the paper. Weighed {hour}, {scale}; numbers in {unit}. − above the first row: another sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation type="unfinished">Pesadas</translation>
+    </message>
+    <message>
+        <source>Which sheet? Blocks by letter or number; half-day 1 morning, 2 afternoon; unit 1 kg, 2 lb, 3 qq.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation type="unfinished">parcela</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished">día</translation>
+    </message>
+    <message>
+        <source>gross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half-day</source>
+        <translation type="unfinished">media jornada</translation>
+    </message>
+    <message>
+        <source>kept {at}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished">lote</translation>
+    </message>
+    <message>
+        <source>net kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row {n} of {all}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scale’s total of the day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tare, kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>total written under the column</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unassigned, {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usual</source>
+        <translation type="unfinished">usual</translation>
+    </message>
+    <message>
+        <source>weighed at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>written {hour}</source>
+        <translation type="unfinished">escrito {hour}</translation>
+    </message>
+    <message>
+        <source>{n} rows</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1424,10 +2323,121 @@
     <name>Window</name>
     <message>
         <source>Something went wrong in the program and was written down. What you typed is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo falló en el programa y quedó anotado. Lo escrito está guardado.</translation>
     </message>
     <message>
         <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+</context>
+<context>
+    <name>YardFormPage</name>
+    <message>
+        <source>All rows are written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation type="unfinished">Enter</translation>
+    </message>
+    <message>
+        <source>Nothing lay on the beds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same order of boxes as the paper. Another tray: 2:938.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yard sheet</source>
+        <translation type="unfinished">Hoja del patio</translation>
+    </message>
+    <message>
+        <source>Yard sheet, readings at {hour}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bean °C</source>
+        <translation type="unfinished">grano °C</translation>
+    </message>
+    <message>
+        <source>bed</source>
+        <translation type="unfinished">cama</translation>
+    </message>
+    <message>
+        <source>bed {bed}, {lot}, row {n} of {m}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>correct the row above</source>
+        <translation type="unfinished">corregir el renglón de arriba</translation>
+    </message>
+    <message>
+        <source>corrected on the yard sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished">lote</translation>
+    </message>
+    <message>
+        <source>next box</source>
+        <translation type="unfinished">siguiente casilla</translation>
+    </message>
+    <message>
+        <source>next row</source>
+        <translation type="unfinished">siguiente renglón</translation>
+    </message>
+    <message>
+        <source>not meas.</source>
+        <translation type="unfinished">no med.</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation type="unfinished">no medido</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished">nota</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation type="unfinished">papel</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation type="unfinished">práctica</translation>
+    </message>
+    <message>
+        <source>row back</source>
+        <translation type="unfinished">renglón atrás</translation>
+    </message>
+    <message>
+        <source>row {n} of {m}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tray g</source>
+        <translation type="unfinished">bandeja g</translation>
+    </message>
+    <message>
+        <source>type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>written {hour}</source>
+        <translation type="unfinished">escrito {hour}</translation>
+    </message>
+    <message>
+        <source>{told}, whole lot</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1435,1280 +2445,1975 @@
     <name>YardPage</name>
     <message>
         <source>Yard</source>
-        <translation type="unfinished"></translation>
+        <translation>Patio</translation>
     </message>
     <message>
         <source>Nothing lies here; p goes to Picking, where the coffee comes from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay nada; p va a Corte, de donde viene el café.</translation>
     </message>
     <message>
         <source>picture</source>
-        <translation type="unfinished"></translation>
+        <translation>dibujo</translation>
     </message>
     <message>
         <source>table</source>
-        <translation type="unfinished"></translation>
+        <translation>tabla</translation>
     </message>
     <message>
         <source>hour handle</source>
-        <translation type="unfinished"></translation>
+        <translation>manija de la hora</translation>
     </message>
     <message>
         <source>picking</source>
-        <translation type="unfinished"></translation>
+        <translation>corte</translation>
     </message>
 </context>
 <context>
     <name>YardPlan</name>
     <message>
         <source>place</source>
-        <translation type="unfinished"></translation>
+        <translation>lugar</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished"></translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>humedad</translation>
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished"></translation>
+        <translation>kg</translation>
     </message>
     <message>
         <source>still to leave</source>
-        <translation type="unfinished"></translation>
+        <translation>agua por salir</translation>
     </message>
     <message>
         <source>cover</source>
-        <translation type="unfinished"></translation>
+        <translation>cubierta</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>toca</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>covered</source>
-        <translation type="unfinished"></translation>
+        <translation>tapado</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>destapado</translation>
     </message>
     <message>
         <source>now</source>
-        <translation type="unfinished"></translation>
+        <translation>ahora</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy</translation>
     </message>
     <message>
         <source>{lot} comes</source>
-        <translation type="unfinished"></translation>
+        <translation>llega {lot}</translation>
     </message>
     <message>
         <source>free</source>
-        <translation type="unfinished"></translation>
+        <translation>libre</translation>
     </message>
     <message>
         <source>store</source>
-        <translation type="unfinished"></translation>
+        <translation>bodega</translation>
     </message>
 </context>
 <context>
     <name>YardSheet</name>
     <message>
         <source>patio {cells}, empty</source>
-        <translation type="unfinished"></translation>
+        <translation>patio {cells}, vacío</translation>
     </message>
     <message>
         <source>clear roof</source>
-        <translation type="unfinished"></translation>
+        <translation>techo claro</translation>
     </message>
     <message>
         <source>hoops</source>
-        <translation type="unfinished"></translation>
+        <translation>arcos</translation>
     </message>
     <message>
         <source>hand tarps</source>
-        <translation type="unfinished"></translation>
+        <translation>lonas a mano</translation>
     </message>
     <message>
         <source>in the open</source>
-        <translation type="unfinished"></translation>
+        <translation>al aire libre</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>{cover} below</source>
-        <translation type="unfinished"></translation>
+        <translation>{cover} abajo</translation>
     </message>
     <message>
         <source>{cover} above</source>
-        <translation type="unfinished"></translation>
+        <translation>{cover} arriba</translation>
     </message>
     <message>
         <source>hoops, up</source>
-        <translation type="unfinished"></translation>
+        <translation>arcos, arriba</translation>
     </message>
     <message>
         <source>hand tarps, off</source>
-        <translation type="unfinished"></translation>
+        <translation>lonas a mano, quitadas</translation>
     </message>
     <message>
         <source>hoops, down over {beds}</source>
-        <translation type="unfinished"></translation>
+        <translation>arcos, abajo sobre {beds}</translation>
     </message>
     <message>
         <source>hand tarps, on {beds}</source>
-        <translation type="unfinished"></translation>
+        <translation>lonas a mano, en {beds}</translation>
     </message>
     <message>
         <source>hoops, down</source>
-        <translation type="unfinished"></translation>
+        <translation>arcos, abajo</translation>
     </message>
     <message>
         <source>hand tarps, on</source>
-        <translation type="unfinished"></translation>
+        <translation>lonas a mano, puestas</translation>
     </message>
     <message>
         <source>hoops, down since {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>arcos, abajo desde {when}</translation>
     </message>
     <message>
         <source>hand tarps, on since {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>lonas a mano, puestas desde {when}</translation>
     </message>
     <message>
         <source>N ↑</source>
-        <translation type="unfinished"></translation>
+        <translation>N ↑</translation>
     </message>
 </context>
 <context>
     <name>YardSide</name>
     <message>
         <source>What changed since {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué cambió desde {when}</translation>
     </message>
     <message>
         <source>Nothing was written in that time.</source>
-        <translation type="unfinished"></translation>
+        <translation>En ese tiempo no se escribió nada.</translation>
     </message>
     <message>
         <source>and {n} before it</source>
-        <translation type="unfinished"></translation>
+        <translation>y {n} antes de eso</translation>
     </message>
     <message>
         <source>Nothing on the yard waits for a hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada en el patio espera una mano.</translation>
     </message>
     <message>
         <source>Act now</source>
-        <translation type="unfinished"></translation>
+        <translation>Actuar ya</translation>
     </message>
     <message>
         <source>Act before tonight</source>
-        <translation type="unfinished"></translation>
+        <translation>Actuar antes de la noche</translation>
     </message>
     <message>
         <source>Water still to leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua por salir</translation>
     </message>
     <message>
         <source>and {n} more lots, {litres}</source>
-        <translation type="unfinished"></translation>
+        <translation>y {n} lotes más, {litres}</translation>
     </message>
     <message>
         <source>A usual day takes about {litres} from this yard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un día usual saca unos {litres} de este patio.</translation>
     </message>
     <message>
         <source>Stronger blue = more water, by tray or meter; hatched = estimated, crossed = doubtful.</source>
-        <translation type="unfinished"></translation>
+        <translation>Azul más fuerte = más agua, por bandeja o medidor; rayado = estimado, cruzado = dudoso.</translation>
     </message>
     <message>
         <source>bed {beds}</source>
-        <translation type="unfinished"></translation>
+        <translation>cama {beds}</translation>
     </message>
     <message>
         <source>beds {beds}</source>
-        <translation type="unfinished"></translation>
+        <translation>camas {beds}</translation>
     </message>
 </context>
 <context>
     <name>YardZone</name>
     <message>
         <source>Open, then shut</source>
-        <translation type="unfinished"></translation>
+        <translation>Destapar, luego tapar</translation>
     </message>
     <message>
         <source>The yard</source>
-        <translation type="unfinished"></translation>
+        <translation>El patio</translation>
     </message>
     <message>
         <source>stronger blue = more water to leave; north up</source>
-        <translation type="unfinished"></translation>
+        <translation>azul más fuerte = más agua por salir; norte arriba</translation>
     </message>
 </context>
 <context>
     <name>Zone</name>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>sin fin</translation>
     </message>
     <message>
         <source>from {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>desde {time}</translation>
     </message>
 </context>
 <context>
     <name>_OpenFirst</name>
     <message>
         <source>when</source>
-        <translation type="unfinished"></translation>
+        <translation>cuándo</translation>
     </message>
     <message>
         <source>beds</source>
-        <translation type="unfinished"></translation>
+        <translation>camas</translation>
     </message>
     <message>
         <source>why</source>
-        <translation type="unfinished"></translation>
+        <translation>por qué</translation>
     </message>
 </context>
 <context>
     <name>accounts</name>
     <message>
         <source>top</source>
-        <translation type="unfinished"></translation>
+        <translation>primera</translation>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation>liviano</translation>
     </message>
     <message>
         <source>small</source>
-        <translation type="unfinished"></translation>
+        <translation>menudo</translation>
     </message>
     <message>
         <source>peaberry</source>
-        <translation type="unfinished"></translation>
+        <translation>caracol</translation>
     </message>
     <message>
         <source>retained</source>
-        <translation type="unfinished"></translation>
+        <translation>contramuestra</translation>
     </message>
     <message>
         <source>store</source>
-        <translation type="unfinished"></translation>
+        <translation>bodega</translation>
     </message>
     <message>
         <source>mill</source>
-        <translation type="unfinished"></translation>
+        <translation>beneficio</translation>
     </message>
     <message>
         <source>receiving</source>
-        <translation type="unfinished"></translation>
+        <translation>recibo</translation>
     </message>
     <message>
         <source>husk</source>
-        <translation type="unfinished"></translation>
+        <translation>cascarilla</translation>
     </message>
     <message>
         <source>unexplained</source>
-        <translation type="unfinished"></translation>
+        <translation>sin explicar</translation>
     </message>
     <message>
         <source>sorted out</source>
-        <translation type="unfinished"></translation>
+        <translation>escogida</translation>
     </message>
     <message>
         <source>floaters</source>
-        <translation type="unfinished"></translation>
+        <translation>flotes</translation>
     </message>
     <message>
         <source>pulp, mucilage, juice</source>
-        <translation type="unfinished"></translation>
+        <translation>pulpa, mucílago, jugo</translation>
     </message>
     <message>
         <source>juice</source>
-        <translation type="unfinished"></translation>
+        <translation>jugo</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>agua</translation>
     </message>
     <message>
         <source>gas</source>
-        <translation type="unfinished"></translation>
+        <translation>gas</translation>
     </message>
     <message>
         <source>picked out</source>
-        <translation type="unfinished"></translation>
+        <translation>sacado a mano</translation>
     </message>
     <message>
         <source>samples</source>
-        <translation type="unfinished"></translation>
+        <translation>muestras</translation>
     </message>
     <message>
         <source>sold</source>
-        <translation type="unfinished"></translation>
+        <translation>vendido</translation>
     </message>
     <message>
         <source>tests</source>
-        <translation type="unfinished"></translation>
+        <translation>pruebas</translation>
     </message>
 </context>
 <context>
     <name>ahead</name>
     <message>
         <source>There is nothing to count a range from.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay de qué contar un rango.</translation>
+    </message>
+    <message>
+        <source>Typical for this method: your own {n} finished lots.</source>
+        <translation>Lo usual de este método: {n} lotes propios terminados.</translation>
     </message>
     <message>
         <source>Typical hours must be above zero, and earliest before likely before latest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las horas usuales deben pasar de cero, y lo más pronto ir antes de lo probable y esto antes de lo más tarde.</translation>
     </message>
     <message>
         <source>The share of lots that never get there must lie between 0 and 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>La parte de lotes que nunca llega debe estar entre 0 y 1.</translation>
     </message>
     <message>
         <source>Typical for this method, from the settings; no reading of this lot says more yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo usual de este método, según los ajustes; ninguna lectura de este lote dice más todavía.</translation>
     </message>
     <message>
         <source>It has taken longer than such lots do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ha tardado más que otros lotes así.</translation>
     </message>
 </context>
 <context>
     <name>balance</name>
     <message>
+        <source>At the mill {missing} ({share}) are unexplained: beyond the {allowed} that scales may differ.</source>
+        <translation>En el beneficio {missing} ({share}) quedan sin explicar: más de los {allowed} que pueden diferir las básculas.</translation>
+    </message>
+    <message>
+        <source>At the mill {missing} ({share}) are unexplained; up to {allowed} scales may differ.</source>
+        <translation>En el beneficio {missing} ({share}) quedan sin explicar; hasta {allowed} pueden diferir las básculas.</translation>
+    </message>
+    <message>
+        <source>On the beds {missing} of dry matter ({share}) are missing and unexplained, give or take {spread}.</source>
+        <translation>En las camas faltan {missing} de materia seca ({share}) sin explicar, más o menos {spread}.</translation>
+    </message>
+    <message>
+        <source>On the beds {missing} of dry matter unexplained, give or take {spread}: nothing to look for.</source>
+        <translation>En las camas {missing} de materia seca sin explicar, más o menos {spread}: nada que buscar.</translation>
+    </message>
+    <message>
         <source>mill</source>
-        <translation type="unfinished"></translation>
+        <translation>beneficio</translation>
+    </message>
+    <message>
+        <source>{green} of green, joined</source>
+        <translation>{green} de oro, juntado</translation>
+    </message>
+    <message>
+        <source>{sent} of {form} sent; outturn {green}, {share}</source>
+        <translation>{sent} de {form} enviado; rendimiento {green}, {share}</translation>
     </message>
     <message>
         <source>beds</source>
-        <translation type="unfinished"></translation>
+        <translation>camas</translation>
     </message>
 </context>
 <context>
     <name>cards</name>
     <message>
         <source>Being picked</source>
-        <translation type="unfinished"></translation>
+        <translation>En corte</translation>
     </message>
     <message>
         <source>In a tank</source>
-        <translation type="unfinished"></translation>
+        <translation>En pila</translation>
     </message>
     <message>
         <source>On beds</source>
-        <translation type="unfinished"></translation>
+        <translation>En camas</translation>
     </message>
     <message>
         <source>In store</source>
-        <translation type="unfinished"></translation>
+        <translation>En bodega</translation>
     </message>
     <message>
         <source>At the mill</source>
-        <translation type="unfinished"></translation>
+        <translation>En el beneficio</translation>
     </message>
     <message>
         <source>Green</source>
-        <translation type="unfinished"></translation>
+        <translation>Oro</translation>
     </message>
     <message>
         <source>Gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya salió</translation>
     </message>
     <message>
         <source>Still to come</source>
-        <translation type="unfinished"></translation>
+        <translation>Por venir</translation>
+    </message>
+    <message>
+        <source>block {code}</source>
+        <translation>parcela {code}</translation>
+    </message>
+    <message>
+        <source>from {moment}</source>
+        <translation>desde {moment}</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>not weighed yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin pesar aún</translation>
+    </message>
+    <message>
+        <source>now {weight}</source>
+        <translation>ahora {weight}</translation>
+    </message>
+    <message>
+        <source>{group}: {n} lots, {weight}. Type “{word}” to see them.</source>
+        <translation>{group}: {n} lotes, {weight}. Escribir “{word}” para verlos.</translation>
+    </message>
+    <message>
+        <source>{n} doubts</source>
+        <translation>{n} dudas</translation>
+    </message>
+    <message>
+        <source>{target} not before {day}</source>
+        <translation>{target} no antes de {day}</translation>
+    </message>
+    <message>
+        <source>{target} {days}</source>
+        <translation>{target} {days}</translation>
     </message>
 </context>
 <context>
     <name>carrying</name>
     <message>
         <source>Choose another folder, or make room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir otra carpeta, o hacer espacio.</translation>
+    </message>
+    <message>
+        <source>The copy opens and holds all of it: {entries} rows, {lots} lots.</source>
+        <translation>La copia abre y tiene todo: {entries} renglones, {lots} lotes.</translation>
+    </message>
+    <message>
+        <source>The copy opens and holds {entries} rows and {lots} lots; the season in use holds {more} rows.</source>
+        <translation>La copia abre y tiene {entries} renglones y {lots} lotes; la temporada en uso tiene {more} renglones.</translation>
+    </message>
+    <message>
+        <source>The folder {folder} cannot be written: {why}.</source>
+        <translation>No se puede escribir en la carpeta {folder}: {why}.</translation>
+    </message>
+    <message>
+        <source>The folder {folder} is not empty; choose a new one.</source>
+        <translation>La carpeta {folder} no está vacía; elegir una nueva.</translation>
+    </message>
+    <message>
+        <source>The next season is two other figures than {season}.</source>
+        <translation>La próxima temporada son otras dos cifras que {season}.</translation>
+    </message>
+    <message>
+        <source>{lot} carried over</source>
+        <translation>{lot} pasa a la otra temporada</translation>
     </message>
 </context>
 <context>
     <name>charts</name>
     <message>
         <source>against good drying hours</source>
-        <translation type="unfinished"></translation>
+        <translation>contra horas buenas de secado</translation>
     </message>
     <message>
         <source>against hours</source>
-        <translation type="unfinished"></translation>
+        <translation>contra horas</translation>
     </message>
     <message>
         <source>earliest, likely, latest</source>
-        <translation type="unfinished"></translation>
+        <translation>lo más pronto, probable, lo más tarde</translation>
+    </message>
+    <message>
+        <source>{value} asked</source>
+        <translation>se pide {value}</translation>
+    </message>
+</context>
+<context>
+    <name>clock</name>
+    <message>
+        <source>There is no time zone called {name}.</source>
+        <translation>No hay huso horario llamado {name}.</translation>
+    </message>
+    <message>
+        <source>{hour} (night of {day})</source>
+        <translation>{hour} (noche del {day})</translation>
+    </message>
+    <message>
+        <source>{moment}</source>
+        <translation>{moment}</translation>
+    </message>
+    <message>
+        <source>“{typed}” is not a date and time; write it like 2025-01-14T18:41.</source>
+        <translation>“{typed}” no es fecha y hora; se escribe así: 2025-01-14T18:41.</translation>
+    </message>
+    <message>
+        <source>“{typed}” is not a time of day; write it like 15:20.</source>
+        <translation>“{typed}” no es una hora; se escribe así: 15:20.</translation>
+    </message>
+</context>
+<context>
+    <name>codes</name>
+    <message>
+        <source>{code} carries the check character {right}, not {typed}: was another lot meant?</source>
+        <translation>{code} lleva el signo de control {right}, no {typed}: ¿era otro lote?</translation>
+    </message>
+    <message>
+        <source>“{typed}” is not a lot code; one looks like 25-13W.</source>
+        <translation>“{typed}” no es código de lote; uno se ve así: 25-13W.</translation>
     </message>
 </context>
 <context>
     <name>counting</name>
     <message>
         <source>Two groups with a value or more each are needed, without gaps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacen falta dos grupos con al menos un valor cada uno, sin huecos.</translation>
     </message>
     <message>
         <source>A level</source>
-        <translation type="unfinished"></translation>
+        <translation>Un nivel</translation>
     </message>
     <message>
         <source>A count</source>
-        <translation type="unfinished"></translation>
+        <translation>Un conteo</translation>
+    </message>
+    <message>
+        <source>All {n} {first} lots come from {factor} {where}; {others}. The difference cannot be given to {first}.</source>
+        <translation>Los {n} lotes {first} vienen todos de {factor} {where}; {others}. La diferencia no se le puede atribuir a {first}.</translation>
+    </message>
+    <message>
+        <source>Chance alone parts such groups as far in {share} of cases.</source>
+        <translation>La pura suerte separa así estos grupos en {share} de los casos.</translation>
     </message>
     <message>
         <source>One value alone has no range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un solo valor no tiene rango.</translation>
+    </message>
+    <message>
+        <source>from {label} no {group}</source>
+        <translation>de {label} ninguno {group}</translation>
+    </message>
+    <message>
+        <source>from {label} only {codes} of {group}</source>
+        <translation>de {label} solo {codes} de {group}</translation>
+    </message>
+    <message>
+        <source>from {label} only {codes} of {group}, in part</source>
+        <translation>de {label} solo {codes} de {group}, en parte</translation>
+    </message>
+    <message>
+        <source>{group}: {n} lots; under {least} is too few to say.</source>
+        <translation>{group}: {n} lotes; menos de {least} son muy pocos para decir.</translation>
+    </message>
+    <message>
+        <source>{hits} of {tries} is no share.</source>
+        <translation>{hits} de {tries} no es una parte.</translation>
+    </message>
+    <message>
+        <source>{what} is a whole number, 0 or more.</source>
+        <translation>{what} es un número entero, 0 o más.</translation>
     </message>
     <message>
         <source>A slope needs three points or more, without gaps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pendiente necesita al menos tres puntos, sin huecos.</translation>
     </message>
     <message>
         <source>All points stand at the same place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los puntos están en el mismo lugar.</translation>
     </message>
 </context>
 <context>
     <name>crop</name>
     <message>
         <source>An estimate needs two trees at least; 250 are asked for an error under a fifth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un estimado necesita al menos dos matas; se piden 250 para un error menor de un quinto.</translation>
+    </message>
+    <message>
+        <source>Block {block} was picked {days} before. Again so soon?</source>
+        <translation>La parcela {block} se cortó hace {days}. ¿Otra vez tan pronto?</translation>
     </message>
     <message>
         <source>No trees were counted yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no se contó ninguna mata.</translation>
+    </message>
+    <message>
+        <source>The farm has no block {block}.</source>
+        <translation>La finca no tiene parcela {block}.</translation>
+    </message>
+    <message>
+        <source>Too few own lots are milled to say what {lot} will come to.</source>
+        <translation>Muy pocos lotes propios trillados para decir en qué quedará {lot}.</translation>
+    </message>
+    <message>
+        <source>crop estimate of block {block}</source>
+        <translation>estimado de cosecha de la parcela {block}</translation>
+    </message>
+    <message>
+        <source>ripeness of block {block}</source>
+        <translation>maduración de la parcela {block}</translation>
+    </message>
+    <message>
+        <source>round of block {block}</source>
+        <translation>pasada de la parcela {block}</translation>
+    </message>
+    <message>
+        <source>too few weigh-ins of block {block} to say how many pickers</source>
+        <translation>muy pocas pesadas de la parcela {block} para decir cuántos cortadores</translation>
+    </message>
+    <message>
+        <source>{few}–{many} pickers, likely {likely}; each brought {each} a day in the last {n} rounds</source>
+        <translation>{few}–{many} cortadores, probable {likely}; cada uno trajo {each} por día en las últimas {n} pasadas</translation>
+    </message>
+    <message>
+        <source>{low}–{high} of cherry from {n} blocks</source>
+        <translation>{low}–{high} de uva de {n} parcelas</translation>
+    </message>
+    <message>
+        <source>{low}–{high} of top grade: {n} boxes of {box} and {rest} rest</source>
+        <translation>{low}–{high} de primera: {n} cajas de {box} y {rest} de resto</translation>
+    </message>
+    <message>
+        <source>{low}–{high} ripe</source>
+        <translation>{low}–{high} maduro</translation>
+    </message>
+    <message>
+        <source>{ripe} of {all} cannot be a count.</source>
+        <translation>{ripe} de {all} no puede ser un conteo.</translation>
+    </message>
+    <message>
+        <source>{text}; under 250 trees were looked at in {blocks}</source>
+        <translation>{text}; se vieron menos de 250 matas en {blocks}</translation>
+    </message>
+    <message>
+        <source>{top} of top grade: {n} boxes of {box} and {rest} rest</source>
+        <translation>{top} de primera: {n} cajas de {box} y {rest} de resto</translation>
     </message>
 </context>
 <context>
     <name>dates</name>
     <message>
         <source>Jan</source>
-        <translation type="unfinished"></translation>
+        <translation>ene</translation>
     </message>
     <message>
         <source>Feb</source>
-        <translation type="unfinished"></translation>
+        <translation>feb</translation>
     </message>
     <message>
         <source>Mar</source>
-        <translation type="unfinished"></translation>
+        <translation>mar</translation>
     </message>
     <message>
         <source>Apr</source>
-        <translation type="unfinished"></translation>
+        <translation>abr</translation>
     </message>
     <message>
         <source>May</source>
-        <translation type="unfinished"></translation>
+        <translation>may</translation>
     </message>
     <message>
         <source>Jun</source>
-        <translation type="unfinished"></translation>
+        <translation>jun</translation>
     </message>
     <message>
         <source>Jul</source>
-        <translation type="unfinished"></translation>
+        <translation>jul</translation>
     </message>
     <message>
         <source>Aug</source>
-        <translation type="unfinished"></translation>
+        <translation>ago</translation>
     </message>
     <message>
         <source>Sep</source>
-        <translation type="unfinished"></translation>
+        <translation>sep</translation>
     </message>
     <message>
         <source>Oct</source>
-        <translation type="unfinished"></translation>
+        <translation>oct</translation>
     </message>
     <message>
         <source>Nov</source>
-        <translation type="unfinished"></translation>
+        <translation>nov</translation>
     </message>
     <message>
         <source>Dec</source>
-        <translation type="unfinished"></translation>
+        <translation>dic</translation>
     </message>
     <message>
         <source>January</source>
-        <translation type="unfinished"></translation>
+        <translation>enero</translation>
     </message>
     <message>
         <source>February</source>
-        <translation type="unfinished"></translation>
+        <translation>febrero</translation>
     </message>
     <message>
         <source>March</source>
-        <translation type="unfinished"></translation>
+        <translation>marzo</translation>
     </message>
     <message>
         <source>April</source>
-        <translation type="unfinished"></translation>
+        <translation>abril</translation>
     </message>
     <message>
         <source>May </source>
-        <translation type="unfinished"></translation>
+        <translation>mayo</translation>
     </message>
     <message>
         <source>June</source>
-        <translation type="unfinished"></translation>
+        <translation>junio</translation>
     </message>
     <message>
         <source>July</source>
-        <translation type="unfinished"></translation>
+        <translation>julio</translation>
     </message>
     <message>
         <source>August</source>
-        <translation type="unfinished"></translation>
+        <translation>agosto</translation>
     </message>
     <message>
         <source>September</source>
-        <translation type="unfinished"></translation>
+        <translation>septiembre</translation>
     </message>
     <message>
         <source>October</source>
-        <translation type="unfinished"></translation>
+        <translation>octubre</translation>
     </message>
     <message>
         <source>November</source>
-        <translation type="unfinished"></translation>
+        <translation>noviembre</translation>
     </message>
     <message>
         <source>December</source>
-        <translation type="unfinished"></translation>
+        <translation>diciembre</translation>
     </message>
     <message>
         <source>Mon</source>
-        <translation type="unfinished"></translation>
+        <translation>lun</translation>
     </message>
     <message>
         <source>Tue</source>
-        <translation type="unfinished"></translation>
+        <translation>mar</translation>
     </message>
     <message>
         <source>Wed</source>
-        <translation type="unfinished"></translation>
+        <translation>mié</translation>
     </message>
     <message>
         <source>Thu</source>
-        <translation type="unfinished"></translation>
+        <translation>jue</translation>
     </message>
     <message>
         <source>Fri</source>
-        <translation type="unfinished"></translation>
+        <translation>vie</translation>
     </message>
     <message>
         <source>Sat</source>
-        <translation type="unfinished"></translation>
+        <translation>sáb</translation>
     </message>
     <message>
         <source>Sun</source>
-        <translation type="unfinished"></translation>
+        <translation>dom</translation>
     </message>
     <message>
         <source>Monday</source>
-        <translation type="unfinished"></translation>
+        <translation>lunes</translation>
     </message>
     <message>
         <source>Tuesday</source>
-        <translation type="unfinished"></translation>
+        <translation>martes</translation>
     </message>
     <message>
         <source>Wednesday</source>
-        <translation type="unfinished"></translation>
+        <translation>miércoles</translation>
     </message>
     <message>
         <source>Thursday</source>
-        <translation type="unfinished"></translation>
+        <translation>jueves</translation>
     </message>
     <message>
         <source>Friday</source>
-        <translation type="unfinished"></translation>
+        <translation>viernes</translation>
     </message>
     <message>
         <source>Saturday</source>
-        <translation type="unfinished"></translation>
+        <translation>sábado</translation>
     </message>
     <message>
         <source>Sunday</source>
-        <translation type="unfinished"></translation>
+        <translation>domingo</translation>
     </message>
 </context>
 <context>
     <name>defects</name>
     <message>
         <source>full black</source>
-        <translation type="unfinished"></translation>
+        <translation>negro completo</translation>
     </message>
     <message>
         <source>partial black</source>
-        <translation type="unfinished"></translation>
+        <translation>negro parcial</translation>
     </message>
     <message>
         <source>broken black</source>
-        <translation type="unfinished"></translation>
+        <translation>negro quebrado</translation>
     </message>
     <message>
         <source>full sour</source>
-        <translation type="unfinished"></translation>
+        <translation>agrio completo</translation>
     </message>
     <message>
         <source>partial sour</source>
-        <translation type="unfinished"></translation>
+        <translation>agrio parcial</translation>
     </message>
     <message>
         <source>brown</source>
-        <translation type="unfinished"></translation>
+        <translation>marrón</translation>
     </message>
     <message>
         <source>dried cherry</source>
-        <translation type="unfinished"></translation>
+        <translation>cereza seca (bola)</translation>
     </message>
     <message>
         <source>fungus damage</source>
-        <translation type="unfinished"></translation>
+        <translation>daño por hongo</translation>
     </message>
     <message>
         <source>foreign matter</source>
-        <translation type="unfinished"></translation>
+        <translation>materia extraña</translation>
+    </message>
+    <message>
+        <source>The table {table} speaks of {what}.</source>
+        <translation>La tabla {table} habla de {what}.</translation>
+    </message>
+    <message>
+        <source>There is no kind of defect called {kind}.</source>
+        <translation>No hay un tipo de defecto llamado {kind}.</translation>
     </message>
     <message>
         <source>large stone, stick or clod</source>
-        <translation type="unfinished"></translation>
+        <translation>piedra, palo o terrón grande</translation>
     </message>
     <message>
         <source>medium stone, stick or clod</source>
-        <translation type="unfinished"></translation>
+        <translation>piedra, palo o terrón mediano</translation>
+    </message>
+    <message>
+        <source>not measured: {what}</source>
+        <translation>no medido: {what}</translation>
     </message>
     <message>
         <source>small stone, stick or clod</source>
-        <translation type="unfinished"></translation>
+        <translation>piedra, palo o terrón pequeño</translation>
+    </message>
+    <message>
+        <source>{kind}: a count is a whole number.</source>
+        <translation>{kind}: un conteo es un número entero.</translation>
+    </message>
+    <message>
+        <source>{number} {what}</source>
+        <translation>{number} {what}</translation>
+    </message>
+    <message>
+        <source>{table}: not counted by its own kinds</source>
+        <translation>{table}: no contado por sus propios tipos</translation>
+    </message>
+    <message>
+        <source>{table}: {result}</source>
+        <translation>{table}: {result}</translation>
+    </message>
+    <message>
+        <source>{table}: {result} (scaled from {sample})</source>
+        <translation>{table}: {result} (llevado desde {sample})</translation>
+    </message>
+    <message>
+        <source>{value}, the limit is {limit}</source>
+        <translation>{value}, el límite es {limit}</translation>
     </message>
     <message>
         <source>insect damage, three holes or more</source>
-        <translation type="unfinished"></translation>
+        <translation>brocado, tres hoyos o más</translation>
     </message>
     <message>
         <source>insect damage, under three holes</source>
-        <translation type="unfinished"></translation>
+        <translation>brocado, menos de tres hoyos</translation>
     </message>
     <message>
         <source>insect damage, one hole</source>
-        <translation type="unfinished"></translation>
+        <translation>brocado, un hoyo</translation>
     </message>
     <message>
         <source>insect damage, two holes</source>
-        <translation type="unfinished"></translation>
+        <translation>brocado, dos hoyos</translation>
     </message>
     <message>
         <source>bored, clean</source>
-        <translation type="unfinished"></translation>
+        <translation>brocado limpio</translation>
     </message>
     <message>
         <source>bored, laced</source>
-        <translation type="unfinished"></translation>
+        <translation>brocado calado</translation>
     </message>
     <message>
         <source>bored, dirty</source>
-        <translation type="unfinished"></translation>
+        <translation>brocado sucio</translation>
     </message>
     <message>
         <source>broken, chipped or cut</source>
-        <translation type="unfinished"></translation>
+        <translation>quebrado, mordido o cortado</translation>
     </message>
     <message>
         <source>immature</source>
-        <translation type="unfinished"></translation>
+        <translation>inmaduro</translation>
     </message>
     <message>
         <source>withered</source>
-        <translation type="unfinished"></translation>
+        <translation>arrugado</translation>
     </message>
     <message>
         <source>shell</source>
-        <translation type="unfinished"></translation>
+        <translation>concha</translation>
     </message>
     <message>
         <source>floater</source>
-        <translation type="unfinished"></translation>
+        <translation>flotador</translation>
     </message>
     <message>
         <source>spotted</source>
-        <translation type="unfinished"></translation>
+        <translation>manchado</translation>
     </message>
     <message>
         <source>bean in parchment</source>
-        <translation type="unfinished"></translation>
+        <translation>grano en pergamino</translation>
     </message>
     <message>
         <source>large piece of parchment</source>
-        <translation type="unfinished"></translation>
+        <translation>pergamino, pedazo grande</translation>
     </message>
     <message>
         <source>medium piece of parchment</source>
-        <translation type="unfinished"></translation>
+        <translation>pergamino, pedazo mediano</translation>
     </message>
     <message>
         <source>small piece of parchment</source>
-        <translation type="unfinished"></translation>
+        <translation>pergamino, pedazo pequeño</translation>
     </message>
     <message>
         <source>husk</source>
-        <translation type="unfinished"></translation>
+        <translation>cáscara</translation>
     </message>
     <message>
         <source>large piece of husk</source>
-        <translation type="unfinished"></translation>
+        <translation>cáscara, pedazo grande</translation>
     </message>
     <message>
         <source>medium piece of husk</source>
-        <translation type="unfinished"></translation>
+        <translation>cáscara, pedazo mediano</translation>
     </message>
     <message>
         <source>small piece of husk</source>
-        <translation type="unfinished"></translation>
+        <translation>cáscara, pedazo pequeño</translation>
     </message>
     <message>
         <source>full imperfection</source>
-        <translation type="unfinished"></translation>
+        <translation>imperfección completa</translation>
     </message>
     <message>
         <source>lesser imperfection</source>
-        <translation type="unfinished"></translation>
+        <translation>imperfección menor</translation>
     </message>
     <message>
         <source>defects</source>
-        <translation type="unfinished"></translation>
+        <translation>defectos</translation>
     </message>
     <message>
         <source>primary full defects</source>
-        <translation type="unfinished"></translation>
+        <translation>defectos completos primarios</translation>
     </message>
     <message>
         <source>secondary full defects</source>
-        <translation type="unfinished"></translation>
+        <translation>defectos completos secundarios</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>humedad</translation>
     </message>
     <message>
         <source>water activity</source>
-        <translation type="unfinished"></translation>
+        <translation>actividad de agua</translation>
     </message>
     <message>
         <source>quakers in 100 g roasted</source>
-        <translation type="unfinished"></translation>
+        <translation>granos pálidos (quakers) en 100 g tostados</translation>
     </message>
     <message>
         <source>defective beans by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>granos con defecto, en peso</translation>
     </message>
     <message>
         <source>black or mouldy beans by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>granos negros o con moho, en peso</translation>
     </message>
     <message>
         <source>beans of the other type by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>granos del otro tipo, en peso</translation>
     </message>
     <message>
         <source>A sample weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso de muestra</translation>
+    </message>
+</context>
+<context>
+    <name>doubts</name>
+    <message>
+        <source>{a} and {b} both lie at {place} in the books.</source>
+        <translation>{a} y {b} están los dos en {place} según el cuaderno.</translation>
+    </message>
+    <message>
+        <source>{lot}: nothing lies at {place} in the books, but it was moved from there.</source>
+        <translation>{lot}: según el cuaderno no hay nada en {place}, pero de ahí se movió.</translation>
+    </message>
+    <message>
+        <source>{lot}: weighed {more} more than the books hold there.</source>
+        <translation>{lot}: se pesó {more} más de lo que el cuaderno tiene ahí.</translation>
+    </message>
+    <message>
+        <source>{lot}: written before the lot was made; its beginning is missing.</source>
+        <translation>{lot}: escrito antes de que el lote existiera; falta su principio.</translation>
+    </message>
+    <message>
+        <source>{lot}: {short} more left {place} than the books hold; a paper is missing.</source>
+        <translation>{lot}: de {place} salió {short} más de lo que tiene el cuaderno; falta un papel.</translation>
     </message>
 </context>
 <context>
     <name>drying</name>
     <message>
         <source>A target moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Una humedad meta</translation>
     </message>
     <message>
         <source>A loading</source>
-        <translation type="unfinished"></translation>
+        <translation>Una carga</translation>
     </message>
     <message>
         <source>A starting moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Una humedad inicial</translation>
     </message>
     <message>
         <source>A doubt of the starting moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Una duda de la humedad inicial</translation>
     </message>
     <message>
         <source>A tray weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso de bandeja</translation>
     </message>
     <message>
         <source>A meter reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura de medidor</translation>
     </message>
     <message>
         <source>Repeats of a meter reading</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Readings need instants that rise, each with its value.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las repeticiones de una lectura</translation>
     </message>
     <message>
         <source>A reading lies before the coffee was spread or after now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura es de antes de tender el café o de después de ahora.</translation>
     </message>
     <message>
         <source>The coffee is not spread yet at that instant.</source>
-        <translation type="unfinished"></translation>
+        <translation>A esa hora el café todavía no está tendido.</translation>
     </message>
     <message>
         <source>A moisture on dry basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Una humedad en base seca</translation>
     </message>
     <message>
         <source>A drive</source>
-        <translation type="unfinished"></translation>
+        <translation>Un empuje de secado</translation>
     </message>
     <message>
         <source>An equilibrium moisture on dry basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Una humedad de equilibrio en base seca</translation>
     </message>
     <message>
         <source>A drying rate</source>
-        <translation type="unfinished"></translation>
+        <translation>Una velocidad de secado</translation>
+    </message>
+    <message>
+        <source>A drying curve needs four readings or more; here are {n}.</source>
+        <translation>Una curva de secado necesita al menos cuatro lecturas; aquí hay {n}.</translation>
     </message>
     <message>
         <source>A layer resistance</source>
-        <translation type="unfinished"></translation>
+        <translation>Una resistencia de la capa</translation>
     </message>
     <message>
         <source>A shape of the drying curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Una forma de la curva de secado</translation>
+    </message>
+    <message>
+        <source>At {t} the meter misreads; let the beans cool. Keep it?</source>
+        <translation>A {t} el medidor lee mal; dejar enfriar el grano. ¿Se guarda?</translation>
     </message>
     <message>
         <source>Changing weather needs one drive for each step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con tiempo cambiante hace falta un empuje por cada paso.</translation>
     </message>
     <message>
         <source>A drying time</source>
-        <translation type="unfinished"></translation>
+        <translation>Un tiempo de secado</translation>
     </message>
     <message>
         <source>A vapour pressure deficit</source>
-        <translation type="unfinished"></translation>
+        <translation>Un déficit de presión de vapor</translation>
     </message>
     <message>
         <source>A moisture ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Una razón de humedad</translation>
     </message>
     <message>
         <source>A Page exponent</source>
-        <translation type="unfinished"></translation>
+        <translation>Un exponente de Page</translation>
+    </message>
+    <message>
+        <source>It will not reach {target} in this weather: the air would hold it at about {rest}.</source>
+        <translation>No llegará a {target} con este tiempo: el aire lo dejaría en unos {rest}.</translation>
     </message>
     <message>
         <source>Newton</source>
-        <translation type="unfinished"></translation>
+        <translation>Newton</translation>
+    </message>
+    <message>
+        <source>Nothing of {lot} lies on {place} in the books. Move it all the same?</source>
+        <translation>Según el cuaderno no hay nada de {lot} en {place}. ¿Moverlo todo de todos modos?</translation>
     </message>
     <message>
         <source>Page</source>
-        <translation type="unfinished"></translation>
+        <translation>Page</translation>
     </message>
     <message>
         <source>Henderson and Pabis</source>
-        <translation type="unfinished"></translation>
+        <translation>Henderson y Pabis</translation>
     </message>
     <message>
         <source>logarithmic</source>
-        <translation type="unfinished"></translation>
+        <translation>logarítmico</translation>
+    </message>
+    <message>
+        <source>reading of {lot}</source>
+        <translation>lectura de {lot}</translation>
     </message>
     <message>
         <source>two-term</source>
-        <translation type="unfinished"></translation>
+        <translation>de dos términos</translation>
     </message>
     <message>
         <source>Midilli</source>
-        <translation type="unfinished"></translation>
+        <translation>Midilli</translation>
     </message>
     <message>
         <source>Wang and Singh</source>
-        <translation type="unfinished"></translation>
+        <translation>Wang y Singh</translation>
     </message>
     <message>
         <source>diffusion approach</source>
-        <translation type="unfinished"></translation>
+        <translation>aproximación por difusión</translation>
     </message>
     <message>
         <source>Verma</source>
-        <translation type="unfinished"></translation>
+        <translation>Verma</translation>
     </message>
     <message>
         <source>two-term exponential</source>
-        <translation type="unfinished"></translation>
+        <translation>exponencial de dos términos</translation>
     </message>
     <message>
         <source>Thompson</source>
-        <translation type="unfinished"></translation>
+        <translation>Thompson</translation>
     </message>
     <message>
         <source>The hours of a drying curve must rise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las horas de una curva de secado deben ir subiendo.</translation>
     </message>
     <message>
         <source>A Fourier number</source>
-        <translation type="unfinished"></translation>
+        <translation>Un número de Fourier</translation>
     </message>
     <message>
         <source>A temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Una temperatura</translation>
+    </message>
+    <message>
+        <source>Readings must follow each other in time.</source>
+        <translation>Las lecturas deben seguirse en el tiempo.</translation>
+    </message>
+    <message>
+        <source>Readings need an instant and a value each.</source>
+        <translation>Cada lectura necesita una hora y un valor.</translation>
+    </message>
+    <message>
+        <source>Rests on {meter} meter readings over {days}, your weather log, and what to expect {speed}.</source>
+        <translation>Se apoya en {meter} lecturas de medidor en {days}, el registro del tiempo y lo esperado {speed}.</translation>
+    </message>
+    <message>
+        <source>Rests on {trays} tray weights and {meter} meter readings over {days}, your weather log, and what to expect {speed}.</source>
+        <translation>Se apoya en {trays} pesos de bandeja y {meter} lecturas de medidor en {days}, el registro del tiempo y lo esperado {speed}.</translation>
+    </message>
+    <message>
+        <source>Rests on {trays} tray weights over {days} and no meter reading yet, your weather log, and what to expect {speed}.</source>
+        <translation>Se apoya en {trays} pesos de bandeja en {days} y ninguna lectura de medidor aún, el registro del tiempo y lo esperado {speed}.</translation>
+    </message>
+    <message>
+        <source>The lowest, {low}, is above the highest, {high}.</source>
+        <translation>La más baja, {low}, pasa de la más alta, {high}.</translation>
+    </message>
+    <message>
+        <source>The sky is dry, cloud or rain, not “{typed}”.</source>
+        <translation>El cielo es seco, nublado o lluvia, no “{typed}”.</translation>
+    </message>
+    <message>
+        <source>There is no bed or cell {code} in the yard.</source>
+        <translation>No hay cama ni celda {code} en el patio.</translation>
+    </message>
+    <message>
+        <source>There is no drying surface called “{name}”.</source>
+        <translation>No hay superficie de secado llamada “{name}”.</translation>
+    </message>
+    <message>
+        <source>There is no tray {code}; its empty weight is needed.</source>
+        <translation>No hay bandeja {code}; hace falta su peso vacía.</translation>
+    </message>
+    <message>
+        <source>There is no way of drying called “{name}”.</source>
+        <translation>No hay forma de secar llamada “{name}”.</translation>
+    </message>
+    <message>
+        <source>Tray {code} weighs {tare} when empty; {gross} is not more.</source>
+        <translation>La bandeja {code} pesa {tare} vacía; {gross} no es más.</translation>
+    </message>
+    <message>
+        <source>Tray {tray} is {more} heavier than last time. Rain, dew, or another tray?</source>
+        <translation>La bandeja {tray} pesa {more} más que la vez pasada. ¿Lluvia, sereno u otra bandeja?</translation>
+    </message>
+    <message>
+        <source>Typical for this method in your weather, {speed}; no reading of this lot says more yet.</source>
+        <translation>Lo usual de este método con este tiempo, {speed}; ninguna lectura de este lote dice más todavía.</translation>
     </message>
     <message>
         <source>beds covered</source>
-        <translation type="unfinished"></translation>
+        <translation>camas tapadas</translation>
     </message>
     <message>
         <source>beds opened</source>
-        <translation type="unfinished"></translation>
+        <translation>camas destapadas</translation>
+    </message>
+    <message>
+        <source>weather of {day}</source>
+        <translation>tiempo del {day}</translation>
+    </message>
+    <message>
+        <source>{high} is {gap} points above the lowest reading. Is it right? Then the bed is uneven: rake it.</source>
+        <translation>{high} está {gap} puntos sobre la lectura más baja. ¿Está bien? Entonces la cama está dispareja: rastrillar.</translation>
+    </message>
+    <message>
+        <source>{lot} moved</source>
+        <translation>{lot} movido</translation>
+    </message>
+    <message>
+        <source>{other} lies on {bed} in the books. Is {lot} to lie there too?</source>
+        <translation>Según el cuaderno {other} está en {bed}. ¿{lot} también va ahí?</translation>
+    </message>
+    <message>
+        <source>{value} is above what a meter can tell; the tray can. Keep it?</source>
+        <translation>{value} es más de lo que el medidor puede decir; la bandeja sí. ¿Se guarda?</translation>
+    </message>
+    <message>
+        <source>{weight} of {lot} spread</source>
+        <translation>{weight} de {lot} tendido</translation>
     </message>
     <message>
         <source>Nothing was read: give a moisture or a tray weight.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se leyó nada: dar una humedad o un peso de bandeja.</translation>
     </message>
     <message>
         <source>outlook</source>
-        <translation type="unfinished"></translation>
+        <translation>tiempo esperado</translation>
     </message>
 </context>
 <context>
     <name>farm</name>
     <message>
         <source>There is no such row in the notebook.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay tal renglón en el cuaderno.</translation>
     </message>
     <message>
         <source>struck out</source>
-        <translation type="unfinished"></translation>
+        <translation>tachado</translation>
     </message>
     <message>
         <source>farm set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>datos de la finca</translation>
+    </message>
+    <message>
+        <source>There is no lot {code} in this season.</source>
+        <translation>No hay lote {code} en esta temporada.</translation>
     </message>
     <message>
         <source>This is a copy that can only be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta es una copia que solo se puede leer.</translation>
     </message>
     <message>
         <source>Close the other window, then open the season again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar la otra ventana y volver a abrir la temporada.</translation>
     </message>
 </context>
 <context>
     <name>ferment</name>
     <message>
         <source>No temperature of the mass: plain clock hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin temperatura de la masa: horas de reloj.</translation>
     </message>
     <message>
         <source>The readings do not lie on a usual curve; check the probe and take another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las lecturas no siguen una curva usual; revisar la sonda y tomar otra.</translation>
     </message>
     <message>
         <source>The pH says nothing yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>El pH todavía no dice nada.</translation>
+    </message>
+    <message>
+        <source>Cool it now: at {temp} yeast and good bacteria die.</source>
+        <translation>Enfriar ya: a {temp} mueren la levadura y las bacterias buenas.</translation>
+    </message>
+    <message>
+        <source>Cool it now: the mass is at {temp}.</source>
+        <translation>Enfriar ya: la masa está a {temp}.</translation>
+    </message>
+    <message>
+        <source>Cool it: the mass is at {temp}.</source>
+        <translation>Enfriar: la masa está a {temp}.</translation>
+    </message>
+    <message>
+        <source>End it now: pH {ph} is at or below {limit}.</source>
+        <translation>Terminar ya: pH {ph}, en {limit} o menos.</translation>
+    </message>
+    <message>
+        <source>Feel and smell it: pH {ph} is at or below {limit}.</source>
+        <translation>Tocar y oler: pH {ph}, en {limit} o menos.</translation>
+    </message>
+    <message>
+        <source>Feel and smell it: {used} of the Brix is gone.</source>
+        <translation>Tocar y oler: ya se fue {used} del Brix.</translation>
+    </message>
+    <message>
+        <source>It will be slow: the mass is at {temp}.</source>
+        <translation>Irá lento: la masa está a {temp}.</translation>
+    </message>
+    <message>
+        <source>Look at the yeast: pH is still {ph} after {hours}.</source>
+        <translation>Revisar la levadura: el pH sigue en {ph} después de {hours}.</translation>
+    </message>
+    <message>
+        <source>Open it and smell: pH has risen again to {ph}, which is the sign of spoilage.</source>
+        <translation>Destapar y oler: el pH subió otra vez a {ph}, señal de que se daña.</translation>
+    </message>
+    <message>
+        <source>Open it: no pH below {limit} after {hours} in a shut vessel; harmful germs may have grown.</source>
+        <translation>Destapar: ningún pH bajo {limit} después de {hours} en recipiente cerrado; pueden haber crecido gérmenes dañinos.</translation>
+    </message>
+    <message>
+        <source>Rests on {n} readings and mostly on what is typical, {says}.</source>
+        <translation>Se apoya en {n} lecturas y más que todo en lo usual, {says}.</translation>
+    </message>
+    <message>
+        <source>Rests on {n} readings; about {part} of the range is still what is typical, {says}.</source>
+        <translation>Se apoya en {n} lecturas; cerca de {part} del rango sigue siendo lo usual, {says}.</translation>
+    </message>
+    <message>
+        <source>Rinse it: the hand test passed {hours} ago.</source>
+        <translation>Lavar: la prueba de mano pasó hace {hours}.</translation>
+    </message>
+    <message>
+        <source>Take a pH: none below {limit} yet after {hours} in a shut vessel.</source>
+        <translation>Tomar pH: ninguno bajo {limit} aún después de {hours} en recipiente cerrado.</translation>
     </message>
     <message>
         <source>The latest end lies further ahead than the readings reach back; take it as open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo más tarde queda más lejos de lo que alcanzan las lecturas; tomarlo como abierto.</translation>
     </message>
     <message>
         <source>The target was met by the readings themselves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las mismas lecturas ya llegaron a la meta.</translation>
+    </message>
+    <message>
+        <source>Typical for this method, {says}; one reading says no more.</source>
+        <translation>Lo usual de este método, {says}; una lectura no dice más.</translation>
+    </message>
+    <message>
+        <source>Wetting water of {temp} harms the yeast; take {low} to {high}.</source>
+        <translation>Agua de remojo a {temp} daña la levadura; usar de {low} a {high}.</translation>
     </message>
     <message>
         <source>The target pH is reached; feel and smell decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>El pH llegó a la meta; deciden el tacto y el olfato.</translation>
     </message>
     <message>
         <source>A lot with fewer than two pH readings teaches nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lote con menos de dos lecturas de pH no enseña nada.</translation>
     </message>
     <message>
         <source>Ferment readings need an instant and a value each.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada lectura de fermento necesita una hora y un valor.</translation>
     </message>
     <message>
         <source>Ferment readings must follow each other in time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las lecturas de fermento deben seguirse en el tiempo.</translation>
     </message>
     <message>
         <source>A reading lies before the vessel was filled or after now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura es de antes de llenar la pila o de después de ahora.</translation>
     </message>
     <message>
         <source>The vessel is not filled yet at that instant.</source>
-        <translation type="unfinished"></translation>
+        <translation>A esa hora la pila todavía no está llena.</translation>
     </message>
     <message>
         <source>A pH</source>
-        <translation type="unfinished"></translation>
+        <translation>Un pH</translation>
     </message>
     <message>
         <source>A target pH</source>
-        <translation type="unfinished"></translation>
+        <translation>Un pH meta</translation>
     </message>
     <message>
         <source>A mass temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Una temperatura de la masa</translation>
     </message>
     <message>
         <source>A weight of coffee</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso de café</translation>
     </message>
     <message>
         <source>A dose of yeast</source>
-        <translation type="unfinished"></translation>
+        <translation>Una dosis de levadura</translation>
     </message>
     <message>
         <source>A fall of pH</source>
-        <translation type="unfinished"></translation>
+        <translation>Una bajada de pH</translation>
     </message>
     <message>
         <source>A share of the fall</source>
-        <translation type="unfinished"></translation>
+        <translation>Una parte de la bajada</translation>
     </message>
     <message>
         <source>A curve&apos;s parameters must be above zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los parámetros de una curva deben pasar de cero.</translation>
     </message>
     <message>
         <source>Ferment hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Las horas de fermento</translation>
     </message>
     <message>
         <source>A weight of sugar</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso de azúcar</translation>
     </message>
     <message>
         <source>A share of sugar</source>
-        <translation type="unfinished"></translation>
+        <translation>Una parte de azúcar</translation>
     </message>
     <message>
         <source>A yield</source>
-        <translation type="unfinished"></translation>
+        <translation>Un rendimiento</translation>
     </message>
     <message>
         <source>A weight of gas</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso de gas</translation>
     </message>
     <message>
         <source>A volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Un volumen</translation>
     </message>
     <message>
         <source>A room</source>
-        <translation type="unfinished"></translation>
+        <translation>Un cuarto</translation>
     </message>
     <message>
         <source>Fresh air</source>
-        <translation type="unfinished"></translation>
+        <translation>El aire fresco</translation>
     </message>
     <message>
         <source>A flow of gas</source>
-        <translation type="unfinished"></translation>
+        <translation>Un flujo de gas</translation>
     </message>
     <message>
         <source>A headspace</source>
-        <translation type="unfinished"></translation>
+        <translation>Un espacio vacío arriba</translation>
     </message>
     <message>
         <source>Purges</source>
-        <translation type="unfinished"></translation>
+        <translation>Las purgas</translation>
     </message>
     <message>
         <source>Carbon dioxide</source>
-        <translation type="unfinished"></translation>
+        <translation>El dióxido de carbono</translation>
     </message>
     <message>
         <source>A water seal</source>
-        <translation type="unfinished"></translation>
+        <translation>Un sello de agua</translation>
     </message>
     <message>
         <source>A temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Una temperatura</translation>
     </message>
     <message>
         <source>An air pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Una presión del aire</translation>
     </message>
     <message>
         <source>A Brix reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura de Brix</translation>
     </message>
     <message>
         <source>A specific gravity</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso específico</translation>
     </message>
     <message>
         <source>The Brix rose; take a new sample from several depths.</source>
-        <translation type="unfinished"></translation>
+        <translation>El Brix subió; tomar otra muestra de varias profundidades.</translation>
     </message>
     <message>
         <source>Cardinal temperatures must rise, with the best one nearer to the highest than the lowest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las temperaturas cardinales deben ir subiendo, y la mejor estar más cerca de la más alta que de la más baja.</translation>
     </message>
     <message>
         <source>Ferment readings need instants that rise, each with its temperature or a gap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las lecturas de fermento necesitan horas que suban, cada una con su temperatura o un hueco.</translation>
     </message>
 </context>
 <context>
     <name>fermenting</name>
     <message>
         <source>Nothing was read: give a pH, a temperature or a Brix.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se leyó nada: dar un pH, una temperatura o un Brix.</translation>
+    </message>
+    <message>
+        <source>That is {dose}; is the weight of yeast right?</source>
+        <translation>Eso es {dose}; ¿está bien el peso de levadura?</translation>
+    </message>
+    <message>
+        <source>The farm has no vessel {code}.</source>
+        <translation>La finca no tiene pila ni barril {code}.</translation>
+    </message>
+    <message>
+        <source>pH rose from {old} to {new}. Is the probe clean?</source>
+        <translation>El pH subió de {old} a {new}. ¿Está limpia la sonda?</translation>
+    </message>
+    <message>
+        <source>pH {ph} is outside what coffee shows. Is it right?</source>
+        <translation>pH {ph} está fuera de lo que muestra el café. ¿Está bien?</translation>
+    </message>
+    <message>
+        <source>reading of {lot}</source>
+        <translation>lectura de {lot}</translation>
+    </message>
+    <message>
+        <source>rinse of {lot}</source>
+        <translation>lavado de {lot}</translation>
+    </message>
+    <message>
+        <source>yeast for {lot}</source>
+        <translation>levadura para {lot}</translation>
+    </message>
+    <message>
+        <source>{step} of {place} with {lot}</source>
+        <translation>{step}: {place} con {lot}</translation>
+    </message>
+    <message>
+        <source>{value} in a ferment is unusual. Is it right?</source>
+        <translation>{value} en un fermento es raro. ¿Está bien?</translation>
+    </message>
+    <message>
+        <source>{weight} of {lot} filled</source>
+        <translation>{weight} de {lot} llenado</translation>
+    </message>
+    <message>
+        <source>“{step}” is not done to a vessel.</source>
+        <translation>“{step}” no se le hace a una pila.</translation>
     </message>
 </context>
 <context>
     <name>figures</name>
     <message>
         <source>target</source>
-        <translation type="unfinished"></translation>
+        <translation>meta</translation>
     </message>
     <message>
         <source>Ferment</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermento</translation>
+    </message>
+    <message>
+        <source>fill {n} of {all}, {vessel}</source>
+        <translation>llenada {n} de {all}, {vessel}</translation>
     </message>
     <message>
         <source>mass °C</source>
-        <translation type="unfinished"></translation>
+        <translation>masa °C</translation>
     </message>
     <message>
         <source>Drying</source>
-        <translation type="unfinished"></translation>
+        <translation>Secado</translation>
+    </message>
+    <message>
+        <source>no reading for {hours}</source>
+        <translation>sin lectura por {hours}</translation>
+    </message>
+    <message>
+        <source>opened {at}</source>
+        <translation>destapado {at}</translation>
+    </message>
+    <message>
+        <source>pH was not measured in {vessel}.</source>
+        <translation>No se midió el pH en {vessel}.</translation>
+    </message>
+    <message>
+        <source>pH {first} at the start.</source>
+        <translation>pH {first} al inicio.</translation>
+    </message>
+    <message>
+        <source>pH {first} to {last} in {hours}.</source>
+        <translation>pH {first} a {last} en {hours}.</translation>
+    </message>
+    <message>
+        <source>pH {first} to {last} in {hours}; target {low}–{high}.</source>
+        <translation>pH {first} a {last} en {hours}; meta {low}–{high}.</translation>
     </message>
     <message>
         <source>squares: tray, hung on the meter; dots: meter</source>
-        <translation type="unfinished"></translation>
+        <translation>cuadros: bandeja, colgada del medidor; puntos: medidor</translation>
+    </message>
+    <message>
+        <source>washed {at}</source>
+        <translation>lavado {at}</translation>
+    </message>
+    <message>
+        <source>{at}</source>
+        <translation>{at}</translation>
+    </message>
+    <message>
+        <source>{day}</source>
+        <translation>{day}</translation>
+    </message>
+    <message>
+        <source>{moisture} on {day}, {source}.</source>
+        <translation>{moisture} el {day}, {source}.</translation>
+    </message>
+    <message>
+        <source>{moisture} on {day}, {source}. {target} not before {first}; the end is open.</source>
+        <translation>{moisture} el {day}, {source}. {target} no antes del {first}; sin fin conocido.</translation>
+    </message>
+    <message>
+        <source>{moisture} on {day}, {source}. {target} on {days}.</source>
+        <translation>{moisture} el {day}, {source}. {target} el {days}.</translation>
+    </message>
+    <message>
+        <source>{said} No reading between {a} and {b}.</source>
+        <translation>{said} Sin lectura entre {a} y {b}.</translation>
+    </message>
+    <message>
+        <source>{target}</source>
+        <translation>{target}</translation>
+    </message>
+    <message>
+        <source>{vessel}</source>
+        <translation>{vessel}</translation>
     </message>
     <message>
         <source>squares: tray, from the usual starting moisture; no meter reading it could hang on</source>
-        <translation type="unfinished"></translation>
+        <translation>cuadros: bandeja, desde la humedad inicial usual; sin lectura de medidor de donde colgarla</translation>
     </message>
     <message>
         <source>dots: meter</source>
-        <translation type="unfinished"></translation>
+        <translation>puntos: medidor</translation>
     </message>
     <message>
         <source>Moisture was not measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se midió la humedad.</translation>
+    </message>
+    <message>
+        <source>Mass {low}–{high}.</source>
+        <translation>Masa {low}–{high}.</translation>
     </message>
     <message>
         <source>by meter</source>
-        <translation type="unfinished"></translation>
+        <translation>con medidor</translation>
     </message>
     <message>
         <source>by tray</source>
-        <translation type="unfinished"></translation>
+        <translation>con bandeja</translation>
     </message>
 </context>
 <context>
     <name>forms</name>
     <message>
         <source>whole cherry</source>
-        <translation type="unfinished"></translation>
+        <translation>uva entera</translation>
     </message>
     <message>
         <source>dry cherry</source>
-        <translation type="unfinished"></translation>
+        <translation>cereza seca</translation>
     </message>
     <message>
         <source>wet parchment</source>
-        <translation type="unfinished"></translation>
+        <translation>pergamino húmedo</translation>
     </message>
     <message>
         <source>dry parchment</source>
-        <translation type="unfinished"></translation>
+        <translation>pergamino seco</translation>
+    </message>
+</context>
+<context>
+    <name>gaps</name>
+    <message>
+        <source>bed {place}</source>
+        <translation>cama {place}</translation>
+    </message>
+    <message>
+        <source>beds {places}</source>
+        <translation>camas {places}</translation>
+    </message>
+    <message>
+        <source>sample of {lot} to {buyer}: due {day}, not arrived</source>
+        <translation>muestra de {lot} a {buyer}: debía llegar {day}, no ha llegado</translation>
+    </message>
+    <message>
+        <source>weather of {day} is not written</source>
+        <translation>falta escribir el tiempo del {day}</translation>
+    </message>
+    <message>
+        <source>{code}: last good check {day}, {n} ago</source>
+        <translation>{code}: última revisión buena {day}, hace {n}</translation>
+    </message>
+    <message>
+        <source>{lot}, {places}: no reading since {day}</source>
+        <translation>{lot}, {places}: sin lectura desde {day}</translation>
+    </message>
+    <message>
+        <source>{lot}: sacks sum to {sum}, the platform says {total}</source>
+        <translation>{lot}: los sacos suman {sum}, la plataforma dice {total}</translation>
+    </message>
+    <message>
+        <source>{vessel} with {lot}: not read for {hours}</source>
+        <translation>{vessel} con {lot}: sin leer por {hours}</translation>
     </message>
 </context>
 <context>
     <name>gas</name>
     <message>
+        <source>Air the room and lead the gas outdoors; never lean into the vessel. Shut up, it would come to {ppm}; {limit} is the limit for a working day.</source>
+        <translation>Ventilar el cuarto y sacar el gas afuera; nunca asomarse al recipiente. Cerrado llegaría a {ppm}; {limit} es el límite para una jornada.</translation>
+    </message>
+    <message>
+        <source>Keep the room aired. Shut up, this gas would come to {ppm}.</source>
+        <translation>Mantener ventilado el cuarto. Cerrado, este gas llegaría a {ppm}.</translation>
+    </message>
+    <message>
+        <source>Open doors and wait before anyone goes in; never lean into the vessel. Shut up, this gas alone would come to {ppm}; above {limit} minutes are dangerous. Nobody goes in to fetch another.</source>
+        <translation>Abrir puertas y esperar antes de que alguien entre; nunca asomarse al recipiente. Cerrado, solo este gas llegaría a {ppm}; sobre {limit} bastan minutos para ser peligroso. Nadie entra a sacar a otro.</translation>
+    </message>
+    <message>
         <source>Open outdoors. Gas in here can kill without smell. Never lean in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Destapar al aire libre. El gas de aquí puede matar sin olor. Nunca asomarse.</translation>
     </message>
     <message>
         <source>A share of gas cannot be below zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una parte de gas no puede bajar de cero.</translation>
     </message>
 </context>
 <context>
     <name>grading</name>
     <message>
         <source>A defect count needs its sample&apos;s grams and a count.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un conteo de defectos necesita los gramos de su muestra y un número.</translation>
+    </message>
+    <message>
+        <source>cup table of {lot}</source>
+        <translation>mesa de taza de {lot}</translation>
+    </message>
+    <message>
+        <source>defects of {lot}</source>
+        <translation>defectos de {lot}</translation>
+    </message>
+    <message>
+        <source>reading of {lot}</source>
+        <translation>lectura de {lot}</translation>
+    </message>
+    <message>
+        <source>“{quantity}” is not read on green coffee here.</source>
+        <translation>“{quantity}” no se lee aquí en café oro.</translation>
     </message>
 </context>
 <context>
     <name>guards</name>
     <message>
+        <source>A weight cannot be below nothing; “{typed}” is.</source>
+        <translation>Un peso no puede ser menos que nada; “{typed}” lo es.</translation>
+    </message>
+    <message>
+        <source>The books hold {books} of {lot} at {place}; {grams} would leave it. A paper may be missing.</source>
+        <translation>El cuaderno tiene {books} de {lot} en {place}; saldrían {grams}. Puede faltar un papel.</translation>
+    </message>
+    <message>
         <source>it is right</source>
-        <translation type="unfinished"></translation>
+        <translation>está bien</translation>
+    </message>
+    <message>
+        <source>{day} {hour} is still to come. Is the time right?</source>
+        <translation>{day} {hour} todavía no llega. ¿Está bien la hora?</translation>
+    </message>
+    <message>
+        <source>{value} cannot be: a percentage lies between 0 and 100.</source>
+        <translation>{value} no puede ser: un porcentaje está entre 0 y 100.</translation>
+    </message>
+    <message>
+        <source>{value} cannot be: it must lie between {low} and {high}.</source>
+        <translation>{value} no puede ser: debe estar entre {low} y {high}.</translation>
+    </message>
+    <message>
+        <source>{weight} is more than one weighing can be.</source>
+        <translation>{weight} es más de lo que cabe en una pesada.</translation>
     </message>
     <message>
         <source>correct it</source>
-        <translation type="unfinished"></translation>
+        <translation>corregir</translation>
     </message>
 </context>
 <context>
     <name>hulling</name>
     <message>
         <source>A weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso</translation>
     </message>
     <message>
         <source>A share of green coffee</source>
-        <translation type="unfinished"></translation>
+        <translation>Una parte de café oro</translation>
     </message>
     <message>
         <source>Parchment per top green</source>
-        <translation type="unfinished"></translation>
+        <translation>El pergamino por oro de primera</translation>
     </message>
     <message>
         <source>A yield factor</source>
-        <translation type="unfinished"></translation>
+        <translation>Un factor de rendimiento</translation>
     </message>
     <message>
         <source>A hull test needs a sample.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba de trilla necesita una muestra.</translation>
+    </message>
+    <message>
+        <source>A hull test needs {least} or more.</source>
+        <translation>Una prueba de trilla necesita {least} o más.</translation>
     </message>
     <message>
         <source>Take 250 to 300 g, two or three times.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar de 250 a 300 g, dos o tres veces.</translation>
     </message>
     <message>
         <source>The parts of this sample weigh more than the sample.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las partes de esta muestra pesan más que la muestra.</translation>
+    </message>
+    <message>
+        <source>There is no agreed factor for {form}.</source>
+        <translation>No hay factor acordado para {form}.</translation>
+    </message>
+    <message>
+        <source>Together {share}, normal: about {mass} of {poor} was labelled {rich}.</source>
+        <translation>Junto da {share}, normal: unos {mass} de {poor} llevaban el nombre {rich}.</translation>
+    </message>
+    <message>
+        <source>{back} came back of {sent} sent.</source>
+        <translation>Volvieron {back} de {sent} enviados.</translation>
+    </message>
+    <message>
+        <source>{green} of {sent} is {share}; it cannot be more than {most}.</source>
+        <translation>{green} de {sent} es {share}; no puede pasar de {most}.</translation>
     </message>
     <message>
         <source>A share of husk</source>
+        <translation>Una parte de cascarilla</translation>
+    </message>
+</context>
+<context>
+    <name>intake</name>
+    <message>
+        <source>Bed {bed} and its weight belong together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bed {bed} stands there twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its dry weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished">ahora</translation>
+    </message>
+    <message>
+        <source>rests on {dry} and {out}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{lot}, block {block}, {day}, {weight}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low}–{high} of green; boxes of {box}: {n}, rest {rest}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{ratio} as is common, no own lots yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{ratio} of {n} own lots</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2716,1470 +4421,3364 @@
     <name>keeping</name>
     <message>
         <source>A remark needs words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una anotación necesita palabras.</translation>
     </message>
     <message>
         <source>A remark is a note, a deviation, an event or a lesson.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una anotación es nota, desvío, suceso o lección.</translation>
+    </message>
+    <message>
+        <source>correction of {instrument}</source>
+        <translation>corrección de {instrument}</translation>
+    </message>
+    <message>
+        <source>plan for {lot}, {weight}</source>
+        <translation>plan para {lot}, {weight}</translation>
     </message>
     <message>
         <source>remark</source>
-        <translation type="unfinished"></translation>
+        <translation>anotación</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>A correction needs its reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una corrección necesita su motivo.</translation>
+    </message>
+    <message>
+        <source>The farm has no instrument {code}.</source>
+        <translation>La finca no tiene instrumento {code}.</translation>
+    </message>
+    <message>
+        <source>check of {instrument}</source>
+        <translation>revisión de {instrument}</translation>
     </message>
     <message>
         <source>correction</source>
-        <translation type="unfinished"></translation>
+        <translation>corrección</translation>
+    </message>
+    <message>
+        <source>{paper} of {lot}</source>
+        <translation>{paper} de {lot}</translation>
     </message>
     <message>
         <source>A correction must end after it begins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una corrección debe terminar después de empezar.</translation>
     </message>
 </context>
 <context>
     <name>learning</name>
     <message>
+        <source>There is no default for “{key}”.</source>
+        <translation>No hay valor de inicio para “{key}”.</translation>
+    </message>
+    <message>
         <source>from the settings</source>
-        <translation type="unfinished"></translation>
+        <translation>según los ajustes</translation>
+    </message>
+    <message>
+        <source>from {n} own lots</source>
+        <translation>según {n} lotes propios</translation>
+    </message>
+    <message>
+        <source>from {n} own lots of other methods</source>
+        <translation>según {n} lotes propios de otros métodos</translation>
     </message>
     <message>
         <source>from one own lot</source>
-        <translation type="unfinished"></translation>
+        <translation>según un lote propio</translation>
     </message>
 </context>
 <context>
     <name>logger</name>
     <message>
         <source>no date</source>
-        <translation type="unfinished"></translation>
+        <translation>sin fecha</translation>
     </message>
     <message>
         <source>no number</source>
-        <translation type="unfinished"></translation>
+        <translation>sin número</translation>
     </message>
     <message>
         <source>no value</source>
-        <translation type="unfinished"></translation>
+        <translation>sin valor</translation>
     </message>
     <message>
         <source>no possible value</source>
-        <translation type="unfinished"></translation>
+        <translation>valor imposible</translation>
+    </message>
+    <message>
+        <source>Yes: move its readings by {hours}, and remember it</source>
+        <translation>Sí: mover sus lecturas {hours}, y recordarlo</translation>
+    </message>
+    <message>
+        <source>column {number}, at first {value}</source>
+        <translation>columna {number}, primero {value}</translation>
     </message>
     <message>
         <source>two values at one time</source>
-        <translation type="unfinished"></translation>
+        <translation>dos valores a una hora</translation>
     </message>
     <message>
         <source>no reading</source>
-        <translation type="unfinished"></translation>
+        <translation>sin lectura</translation>
+    </message>
+    <message>
+        <source>From line {line} on the times go back, {n} times in all; they are sorted.</source>
+        <translation>Desde la línea {line} las horas retroceden, {n} veces en total; se ordenaron.</translation>
+    </message>
+    <message>
+        <source>In {file} a comma parts both the columns and the decimals.</source>
+        <translation>En {file} la coma separa tanto columnas como decimales.</translation>
+    </message>
+    <message>
+        <source>Line {line} gives a second value for {moment}; the first counts.</source>
+        <translation>La línea {line} da un segundo valor para {moment}; cuenta el primero.</translation>
+    </message>
+    <message>
+        <source>Line {line}: {value} is no possible {quantity}.</source>
+        <translation>Línea {line}: {value} no es {quantity} posible.</translation>
+    </message>
+    <message>
+        <source>No column of {file} holds {quantity}.</source>
+        <translation>Ninguna columna de {file} tiene {quantity}.</translation>
+    </message>
+    <message>
+        <source>No line of {file} could be read as a reading.</source>
+        <translation>Ninguna línea de {file} se pudo leer como lectura.</translation>
+    </message>
+    <message>
+        <source>No line of {file} holds both a date with its hour and a number.</source>
+        <translation>Ninguna línea de {file} tiene fecha con hora y un número.</translation>
+    </message>
+    <message>
+        <source>No reading for {long}, from {begin} to {end}.</source>
+        <translation>Sin lectura por {long}, de {begin} a {end}.</translation>
     </message>
     <message>
         <source>No: its clock is right</source>
-        <translation type="unfinished"></translation>
+        <translation>No: su reloj está bien</translation>
+    </message>
+    <message>
+        <source>Outside {low} to {high}: {n} of the readings, from {least} to {most}. Are they true?</source>
+        <translation>Fuera de {low} a {high}: {n} de las lecturas, de {least} a {most}. ¿Son ciertas?</translation>
+    </message>
+    <message>
+        <source>Reading {file} was stopped; nothing was kept.</source>
+        <translation>Se detuvo la lectura de {file}; no se guardó nada.</translation>
+    </message>
+    <message>
+        <source>The first reading says {first}, but it was filled {filled}. Is the logger&apos;s clock in UTC?</source>
+        <translation>La primera lectura dice {first}, pero se llenó {filled}. ¿El reloj del registrador está en UTC?</translation>
+    </message>
+    <message>
+        <source>The first reading says {first}, but it was filled {filled}. Is the logger&apos;s clock wrong?</source>
+        <translation>La primera lectura dice {first}, pero se llenó {filled}. ¿Está mal el reloj del registrador?</translation>
+    </message>
+    <message>
+        <source>The last {hours} stand at {value} to the last digit, from {moment}. Did the logger stop?</source>
+        <translation>Las últimas {hours} quedan en {value} hasta la última cifra, desde {moment}. ¿Se paró el registrador?</translation>
+    </message>
+    <message>
+        <source>The readings run around {value} and name no unit. Are they °F?</source>
+        <translation>Las lecturas andan por {value} y no dicen unidad. ¿Son °F?</translation>
+    </message>
+    <message>
+        <source>Which day does this logger mean by {written}?</source>
+        <translation>¿Qué día quiere decir este registrador con {written}?</translation>
     </message>
     <message>
         <source>Yes: keep them</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí: guardarlas</translation>
+    </message>
+    <message>
+        <source>{day}</source>
+        <translation>{day}</translation>
+    </message>
+    <message>
+        <source>{file} cannot be read: {why}.</source>
+        <translation>No se puede leer {file}: {why}.</translation>
+    </message>
+    <message>
+        <source>{file} is a workbook, not a table of text.</source>
+        <translation>{file} es un libro de cálculo, no una tabla de texto.</translation>
+    </message>
+    <message>
+        <source>{file} is empty.</source>
+        <translation>{file} está vacío.</translation>
+    </message>
+    <message>
+        <source>{file} is shorter than it was: the logger began it anew.</source>
+        <translation>{file} es más corto que antes: el registrador empezó de nuevo.</translation>
+    </message>
+    <message>
+        <source>{name}, at first {value}</source>
+        <translation>{name}, primero {value}</translation>
+    </message>
+    <message>
+        <source>{n} more of the kind “{kind}”.</source>
+        <translation>{n} más del tipo “{kind}”.</translation>
+    </message>
+    <message>
+        <source>{n} readings stand in an hour that the clock showed twice; they count as the first.</source>
+        <translation>{n} lecturas caen en una hora que el reloj mostró dos veces; cuentan como la primera.</translation>
+    </message>
+    <message>
+        <source>{n} readings stand twice, the first on line {line}; each counts once.</source>
+        <translation>{n} lecturas están dos veces, la primera en la línea {line}; cada una cuenta una vez.</translation>
     </message>
     <message>
         <source>No: leave them out</source>
-        <translation type="unfinished"></translation>
+        <translation>No: dejarlas fuera</translation>
     </message>
     <message>
         <source>Yes: leave the flat part out</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí: dejar fuera la parte plana</translation>
     </message>
     <message>
         <source>No: keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>No: guardarla</translation>
     </message>
     <message>
         <source>Yes: they are °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí: son °F</translation>
     </message>
     <message>
         <source>No: they are °C</source>
-        <translation type="unfinished"></translation>
+        <translation>No: son °C</translation>
     </message>
     <message>
         <source>temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>temperatura</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>air humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>humedad del aire</translation>
     </message>
     <message>
         <source>Save it as CSV in the program it comes from, then read that file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardarlo como CSV en el programa de donde viene, y leer ese archivo.</translation>
     </message>
     <message>
         <source>Copy it to this computer&apos;s own disk, close the program that holds it, and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiarlo al disco de esta computadora, cerrar el programa que lo tiene y probar otra vez.</translation>
     </message>
     <message>
         <source>It must be a table with a column of dates and times and one of readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Debe ser una tabla con una columna de fechas y horas y una de lecturas.</translation>
     </message>
     <message>
         <source>Choose the column by hand, or another quantity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir la columna a mano, u otra medida.</translation>
     </message>
     <message>
         <source>Write it once more with semicolons between the columns, or with a decimal point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribirlo otra vez con punto y coma entre columnas, o con punto decimal.</translation>
     </message>
     <message>
         <source>Which column holds the readings?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué columna tiene las lecturas?</translation>
     </message>
     <message>
         <source>It may be laid out otherwise than this logger&apos;s last file; choose its columns again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Puede venir ordenado distinto del último archivo de este registrador; elegir otra vez sus columnas.</translation>
     </message>
     <message>
         <source>Read the whole file once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer otra vez el archivo entero.</translation>
     </message>
     <message>
         <source>Line {line}: “{typed}” is no date with its hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea {line}: “{typed}” no es fecha con su hora.</translation>
     </message>
     <message>
         <source>Line {line}: “{typed}” is no number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea {line}: “{typed}” no es un número.</translation>
     </message>
     <message>
         <source>Line {line} has a time and no value.</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea {line} tiene hora y no valor.</translation>
+    </message>
+</context>
+<context>
+    <name>lots</name>
+    <message>
+        <source>There is no lot {code} in this season at this time.</source>
+        <translation>No hay lote {code} en esta temporada a esta hora.</translation>
+    </message>
+    <message>
+        <source>last reading pH {value}, {at}</source>
+        <translation>última lectura pH {value}, {at}</translation>
+    </message>
+    <message>
+        <source>last reading {at}</source>
+        <translation>última lectura {at}</translation>
+    </message>
+    <message>
+        <source>last reading {value}, {at}</source>
+        <translation>última lectura {value}, {at}</translation>
+    </message>
+    <message>
+        <source>{code} was in no vessel and on no bed then, so there is no end to ask for.</source>
+        <translation>{code} no estaba entonces en pila ni en cama; no hay final que preguntar.</translation>
+    </message>
+    <message>
+        <source>{day}: {text}</source>
+        <translation>{day}: {text}</translation>
+    </message>
+    <message>
+        <source>{line}, now {now}</source>
+        <translation>{line}, ahora {now}</translation>
+    </message>
+    <message>
+        <source>{line}, now {now} at {moisture}</source>
+        <translation>{line}, ahora {now} a {moisture}</translation>
+    </message>
+    <message>
+        <source>{method}, block {block}, picked {days}, {where}</source>
+        <translation>{method}, parcela {block}, corte {days}, {where}</translation>
+    </message>
+    <message>
+        <source>{method}, joint lot {alias}, block {block}, {where}</source>
+        <translation>{method}, lote junto {alias}, parcela {block}, {where}</translation>
+    </message>
+    <message>
+        <source>{method}, {where}</source>
+        <translation>{method}, {where}</translation>
     </message>
 </context>
 <context>
     <name>methods</name>
     <message>
         <source>washed</source>
-        <translation type="unfinished"></translation>
+        <translation>lavado</translation>
     </message>
     <message>
         <source>sealed, washed</source>
-        <translation type="unfinished"></translation>
+        <translation>sellado, lavado</translation>
     </message>
     <message>
         <source>natural</source>
-        <translation type="unfinished"></translation>
+        <translation>natural</translation>
     </message>
     <message>
         <source>sealed whole, dried whole</source>
-        <translation type="unfinished"></translation>
+        <translation>sellado entero, seco entero</translation>
     </message>
     <message>
         <source>joint lot</source>
-        <translation type="unfinished"></translation>
+        <translation>lote junto</translation>
     </message>
     <message>
         <source>method not written</source>
-        <translation type="unfinished"></translation>
+        <translation>método sin escribir</translation>
+    </message>
+</context>
+<context>
+    <name>moves</name>
+    <message>
+        <source>digits swapped</source>
+        <translation>cifras cambiadas</translation>
+    </message>
+    <message>
+        <source>it was pounds</source>
+        <translation>eran libras</translation>
+    </message>
+    <message>
+        <source>nothing else</source>
+        <translation>nada más</translation>
+    </message>
+    <message>
+        <source>pay of {picker} {was} → {now}</source>
+        <translation>pago de {picker} {was} → {now}</translation>
+    </message>
+    <message>
+        <source>read wrong</source>
+        <translation>mal leído</translation>
+    </message>
+    <message>
+        <source>the week from {day} is signed and stays; {picker} gets {money} in the next</source>
+        <translation>la semana del {day} está firmada y queda así; {picker} recibe {money} en la próxima</translation>
+    </message>
+    <message>
+        <source>yeast stays {grams}, {was} → {now} on a kilogram</source>
+        <translation>la levadura sigue en {grams}, {was} → {now} por kilo</translation>
+    </message>
+    <message>
+        <source>{lot} {was} → {now} delivered</source>
+        <translation>{lot} {was} → {now} entregado</translation>
+    </message>
+    <message>
+        <source>{paper} {n} of {day} went out with the old weight</source>
+        <translation>{paper} {n} del {day} salió con el peso viejo</translation>
+    </message>
+    <message>
+        <source>{picker}: {was} → {now}. It moves: {follows}. Why?</source>
+        <translation>{picker}: {was} → {now}. Cambia: {follows}. ¿Por qué?</translation>
     </message>
 </context>
 <context>
     <name>normals</name>
     <message>
         <source>ripe</source>
-        <translation type="unfinished"></translation>
+        <translation>maduro</translation>
     </message>
     <message>
         <source>floaters</source>
-        <translation type="unfinished"></translation>
+        <translation>flotes</translation>
     </message>
     <message>
         <source>ferment</source>
+        <translation>fermento</translation>
+    </message>
+    <message>
+        <source>not yet</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own normal, {n} other lots of this method</source>
+        <translation>lo propio usual, otros {n} lotes de este método</translation>
+    </message>
+    <message>
+        <source>own normal: {n} other lots of this method, too few to say</source>
+        <translation>lo propio usual: otros {n} lotes de este método, muy pocos para decir</translation>
     </message>
     <message>
         <source>wet for accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>húmedo por aceptado</translation>
+    </message>
+    <message>
+        <source>{low}–{high}</source>
+        <translation>{low}–{high}</translation>
+    </message>
+    <message>
+        <source>{value}</source>
+        <translation>{value}</translation>
     </message>
     <message>
         <source>loading</source>
-        <translation type="unfinished"></translation>
+        <translation>carga</translation>
     </message>
     <message>
         <source>drying</source>
-        <translation type="unfinished"></translation>
+        <translation>secado</translation>
     </message>
     <message>
         <source>dry for accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>seco por aceptado</translation>
     </message>
     <message>
         <source>bed-days for accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>días-cama por aceptado</translation>
     </message>
     <message>
         <source>outturn</source>
-        <translation type="unfinished"></translation>
+        <translation>rendimiento</translation>
     </message>
 </context>
 <context>
     <name>notebook</name>
     <message>
         <source>Choose another folder or another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir otra carpeta u otro nombre.</translation>
     </message>
     <message>
         <source>Try again, or take another stick.</source>
-        <translation type="unfinished"></translation>
+        <translation>Probar otra vez, o con otra memoria.</translation>
     </message>
     <message>
         <source>Name where the difference comes from or goes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Decir de dónde viene o a dónde va la diferencia.</translation>
     </message>
     <message>
         <source>Open it, or choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrirlo, o elegir otro nombre.</translation>
     </message>
     <message>
         <source>Choose where it is now, or open a copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir dónde está ahora, o abrir una copia.</translation>
     </message>
     <message>
         <source>This is a copy to read; nothing can be written here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta es una copia para leer; aquí no se puede escribir.</translation>
     </message>
     <message>
         <source>Write on the computer that has the season open, or close it there first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir en la computadora que tiene abierta la temporada, o cerrarla allá primero.</translation>
     </message>
     <message>
         <source>Close it there, then try again. Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrarla allá y probar otra vez. No cambió nada.</translation>
     </message>
     <message>
         <source>Copy it to a folder of your own and open it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiarlo a una carpeta propia y abrirlo ahí.</translation>
     </message>
     <message>
         <source>What was saved before is safe. Check the stick or the disk, or save a copy elsewhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo guardado antes está a salvo. Revisar la memoria o el disco, o guardar una copia en otro lado.</translation>
     </message>
     <message>
         <source>Open the newest copy from the folder of copies or from the stick; leave this file as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir la copia más nueva de la carpeta de copias o de la memoria; dejar este archivo como está.</translation>
     </message>
     <message>
         <source>Make room on the disk, then try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer espacio en el disco y probar otra vez.</translation>
     </message>
     <message>
         <source>Check that the folder and the file are still there, and that you may open them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver que la carpeta y el archivo sigan ahí y que se puedan abrir.</translation>
+    </message>
+    <message>
+        <source>Another program has this season open. You are reading a copy made at {copied}; nothing can be written here.</source>
+        <translation>Otro programa tiene abierta esta temporada. Se lee una copia hecha {copied}; no se puede escribir aquí.</translation>
+    </message>
+    <message>
+        <source>Another program is using {file} just now.</source>
+        <translation>Otro programa está usando {file} en este momento.</translation>
     </message>
     <message>
         <source>Choose the file that this program wrote.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir el archivo que escribió este programa.</translation>
     </message>
     <message>
         <source>Install the newer version here, or open the file on the other computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Instalar aquí la versión más nueva, o abrir el archivo en la otra computadora.</translation>
+    </message>
+    <message>
+        <source>More arrives than leaves: {over} come from nowhere. Nothing was written.</source>
+        <translation>Llega más de lo que sale: {over} salen de la nada. No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>More leaves than arrives: {over} go nowhere. Nothing was written.</source>
+        <translation>Sale más de lo que llega: {over} no van a ningún lado. No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>Nothing can be written to {file}: the file, its folder or the stick is write-protected.</source>
+        <translation>No se puede escribir en {file}: el archivo, su carpeta o la memoria está protegida.</translation>
     </message>
     <message>
         <source>Row {n}, written {at}, was changed by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>El renglón {n}, escrito {at}, se cambió a mano.</translation>
+    </message>
+    <message>
+        <source>Rows of “{name}” belong to no entry.</source>
+        <translation>Renglones de “{name}” no son de ningún apunte.</translation>
+    </message>
+    <message>
+        <source>The copy {file} is not the same as the season file; it was removed.</source>
+        <translation>La copia {file} no es igual al archivo de la temporada; se quitó.</translation>
+    </message>
+    <message>
+        <source>The disk did not do its part while {file} was in use.</source>
+        <translation>El disco no hizo su parte mientras {file} estaba en uso.</translation>
+    </message>
+    <message>
+        <source>The disk is full; nothing was written to {file}.</source>
+        <translation>El disco está lleno; no se escribió nada en {file}.</translation>
+    </message>
+    <message>
+        <source>The file is damaged: {what}.</source>
+        <translation>El archivo está dañado: {what}.</translation>
+    </message>
+    <message>
+        <source>The last {n} rows are missing: they were taken out by hand.</source>
+        <translation>Faltan los últimos {n} renglones: se quitaron a mano.</translation>
+    </message>
+    <message>
+        <source>The notebook cannot be folded: {what}.</source>
+        <translation>No se puede repasar el cuaderno: {what}.</translation>
+    </message>
+    <message>
+        <source>The weights of this row do not sum to zero: {over} over.</source>
+        <translation>Los pesos de este renglón no suman cero: sobran {over}.</translation>
+    </message>
+    <message>
+        <source>The {kind} “{name}” of the file is not as this program made it.</source>
+        <translation>{kind} “{name}” del archivo no está como lo hizo este programa.</translation>
+    </message>
+    <message>
+        <source>There is a file called {file} already.</source>
+        <translation>Ya hay un archivo llamado {file}.</translation>
+    </message>
+    <message>
+        <source>There is no file called {file} here any more.</source>
+        <translation>Ya no hay aquí un archivo llamado {file}.</translation>
+    </message>
+    <message>
+        <source>Version {version} of method {letter} stays as it is; save the change as version {next}.</source>
+        <translation>La versión {version} del método {letter} queda como está; guardar el cambio como versión {next}.</translation>
+    </message>
+    <message>
+        <source>{file} cannot be copied onto itself.</source>
+        <translation>{file} no se puede copiar sobre sí mismo.</translation>
+    </message>
+    <message>
+        <source>{file} cannot be opened.</source>
+        <translation>No se puede abrir {file}.</translation>
+    </message>
+    <message>
+        <source>{file} is damaged and cannot be read whole.</source>
+        <translation>{file} está dañado y no se puede leer entero.</translation>
+    </message>
+    <message>
+        <source>{file} is not a season file.</source>
+        <translation>{file} no es un archivo de temporada.</translation>
+    </message>
+    <message>
+        <source>{file} was written by a newer version of this program; it was not touched.</source>
+        <translation>{file} lo escribió una versión más nueva de este programa; no se tocó.</translation>
     </message>
     <message>
         <source>{n} rows before the one written {at} are missing: they were taken out by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faltan {n} renglones antes del escrito {at}: se quitaron a mano.</translation>
+    </message>
+    <message>
+        <source>{who} has this season open since {since}. You are reading a copy made at {copied}; nothing can be written here.</source>
+        <translation>{who} tiene abierta esta temporada desde {since}. Se lee una copia hecha {copied}; no se puede escribir aquí.</translation>
     </message>
 </context>
 <context>
     <name>notebook_page</name>
     <message>
         <source>Say why the row is struck out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Decir por qué se tacha el renglón.</translation>
     </message>
     <message>
         <source>The row is struck out already.</source>
-        <translation type="unfinished"></translation>
+        <translation>El renglón ya está tachado.</translation>
     </message>
     <message>
         <source>struck out</source>
-        <translation type="unfinished"></translation>
+        <translation>tachado</translation>
     </message>
     <message>
         <source>a row that is not here</source>
-        <translation type="unfinished"></translation>
+        <translation>un renglón que no está aquí</translation>
     </message>
     <message>
         <source>moved</source>
-        <translation type="unfinished"></translation>
+        <translation>movido</translation>
     </message>
     <message>
         <source>sorted</source>
-        <translation type="unfinished"></translation>
+        <translation>escogido</translation>
     </message>
     <message>
         <source>filled</source>
-        <translation type="unfinished"></translation>
+        <translation>llenado</translation>
     </message>
     <message>
         <source>spread</source>
-        <translation type="unfinished"></translation>
+        <translation>tendido</translation>
+    </message>
+    <message>
+        <source>weather of {day}: {low}–{high}, {rh}, {rain}, {good} good</source>
+        <translation>tiempo del {day}: {low}–{high}, {rh}, {rain}, {good} buenas</translation>
+    </message>
+    <message>
+        <source>weigh-in of {who}, block {block}: {weight}</source>
+        <translation>pesada de {who}, parcela {block}: {weight}</translation>
     </message>
     <message>
         <source>weighed into the store</source>
-        <translation type="unfinished"></translation>
+        <translation>pesado a bodega</translation>
     </message>
     <message>
         <source>sent to the mill</source>
-        <translation type="unfinished"></translation>
+        <translation>enviado al beneficio</translation>
     </message>
     <message>
         <source>back from the mill</source>
-        <translation type="unfinished"></translation>
+        <translation>vuelve del beneficio</translation>
     </message>
     <message>
         <source>used for tests</source>
-        <translation type="unfinished"></translation>
+        <translation>usado en pruebas</translation>
     </message>
     <message>
         <source>kept as a sample</source>
-        <translation type="unfinished"></translation>
+        <translation>guardado como muestra</translation>
     </message>
     <message>
         <source>joined</source>
-        <translation type="unfinished"></translation>
+        <translation>juntado</translation>
     </message>
     <message>
         <source>cut off</source>
-        <translation type="unfinished"></translation>
+        <translation>apartado del lote</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>mass</source>
-        <translation type="unfinished"></translation>
+        <translation>masa</translation>
+    </message>
+    <message>
+        <source>advance to {who}: {amount}</source>
+        <translation>adelanto a {who}: {amount}</translation>
     </message>
     <message>
         <source>air</source>
-        <translation type="unfinished"></translation>
+        <translation>aire</translation>
+    </message>
+    <message>
+        <source>block {block}: {ripe} ripe of {n} looked at</source>
+        <translation>parcela {block}: {ripe} maduros de {n} vistos</translation>
+    </message>
+    <message>
+        <source>check of {tool}: good</source>
+        <translation>revisión de {tool}: bien</translation>
+    </message>
+    <message>
+        <source>check of {tool}: off</source>
+        <translation>revisión de {tool}: mal</translation>
+    </message>
+    <message>
+        <source>correction of {tool} from {day}</source>
+        <translation>corrección de {tool} desde {day}</translation>
+    </message>
+    <message>
+        <source>crop count in {block}: {n} trees, {mean} a tree</source>
+        <translation>conteo de cosecha en {block}: {n} matas, {mean} por mata</translation>
+    </message>
+    <message>
+        <source>cup {score}, {n} sittings</source>
+        <translation>taza {score}, {n} sesiones</translation>
+    </message>
+    <message>
+        <source>day work of {who} on {day}: {amount}</source>
+        <translation>jornal de {who} el {day}: {amount}</translation>
+    </message>
+    <message>
+        <source>defects counted in {g}</source>
+        <translation>defectos contados en {g}</translation>
+    </message>
+    <message>
+        <source>expected of {day}: {words}</source>
+        <translation>se espera el {day}: {words}</translation>
+    </message>
+    <message>
+        <source>hull test: {g} green of {all}</source>
+        <translation>prueba de trilla: {g} oro de {all}</translation>
+    </message>
+    <message>
+        <source>in {place}</source>
+        <translation>en {place}</translation>
+    </message>
+    <message>
+        <source>not measured on {day}</source>
+        <translation>no medido el {day}</translation>
+    </message>
+    <message>
+        <source>on {place}</source>
+        <translation>en {place}</translation>
+    </message>
+    <message>
+        <source>paper given, version {n}</source>
+        <translation>papel entregado, versión {n}</translation>
+    </message>
+    <message>
+        <source>pay closed, {first} to {last}</source>
+        <translation>pago cerrado, {first} a {last}</translation>
+    </message>
+    <message>
+        <source>plan: {weight} of {block} on {day}</source>
+        <translation>plan: {weight} de {block} el {day}</translation>
+    </message>
+    <message>
+        <source>platform total {weight}</source>
+        <translation>total de plataforma {weight}</translation>
+    </message>
+    <message>
+        <source>rinsed {n} times</source>
+        <translation>lavado {n} veces</translation>
+    </message>
+    <message>
+        <source>rinsed {n} times, {litres}</source>
+        <translation>lavado {n} veces, {litres}</translation>
+    </message>
+    <message>
+        <source>round in {block} on {day}, {weight}</source>
+        <translation>pasada en {block} el {day}, {weight}</translation>
+    </message>
+    <message>
+        <source>sample of {weight} to {buyer}</source>
+        <translation>muestra de {weight} a {buyer}</translation>
+    </message>
+    <message>
+        <source>screens: {weight}</source>
+        <translation>cribas: {weight}</translation>
+    </message>
+    <message>
+        <source>struck out: {row}</source>
+        <translation>tachado: {row}</translation>
     </message>
     <message>
         <source>sugar</source>
-        <translation type="unfinished"></translation>
+        <translation>azúcar</translation>
     </message>
     <message>
         <source>tray</source>
-        <translation type="unfinished"></translation>
+        <translation>bandeja</translation>
+    </message>
+    <message>
+        <source>{act}: {parts}</source>
+        <translation>{act}: {parts}</translation>
+    </message>
+    <message>
+        <source>{act}: {places}</source>
+        <translation>{act}: {places}</translation>
+    </message>
+    <message>
+        <source>{name} {values}</source>
+        <translation>{name} {values}</translation>
+    </message>
+    <message>
+        <source>{n} bags on pallet {pallet}</source>
+        <translation>{n} sacos en la tarima {pallet}</translation>
+    </message>
+    <message>
+        <source>{n} rows of {logger} read from {file}</source>
+        <translation>{n} renglones de {logger} leídos de {file}</translation>
+    </message>
+    <message>
+        <source>{ripe} ripe of {n} counted</source>
+        <translation>{ripe} maduros de {n} contados</translation>
+    </message>
+    <message>
+        <source>{weight} held for {buyer}</source>
+        <translation>{weight} apartado para {buyer}</translation>
+    </message>
+    <message>
+        <source>{weight} of yeast pitched</source>
+        <translation>{weight} de levadura puesta</translation>
+    </message>
+    <message>
+        <source>{weight} sold to {buyer}</source>
+        <translation>{weight} vendido a {buyer}</translation>
+    </message>
+    <message>
+        <source>{weight} sold to {buyer}, if approved</source>
+        <translation>{weight} vendido a {buyer}, si aprueba</translation>
+    </message>
+    <message>
+        <source>{weight} {account}</source>
+        <translation>{weight} {account}</translation>
+    </message>
+    <message>
+        <source>{words}</source>
+        <translation>{words}</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>humedad</translation>
     </message>
     <message>
         <source>water activity</source>
-        <translation type="unfinished"></translation>
+        <translation>actividad de agua</translation>
     </message>
     <message>
         <source>air of the store</source>
-        <translation type="unfinished"></translation>
+        <translation>aire de la bodega</translation>
     </message>
     <message>
         <source>density</source>
-        <translation type="unfinished"></translation>
+        <translation>densidad</translation>
     </message>
     <message>
         <source>reading</source>
-        <translation type="unfinished"></translation>
+        <translation>lectura</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>seco</translation>
     </message>
     <message>
         <source>cloud</source>
-        <translation type="unfinished"></translation>
+        <translation>nublado</translation>
     </message>
     <message>
         <source>rain</source>
-        <translation type="unfinished"></translation>
+        <translation>lluvia</translation>
     </message>
     <message>
         <source>sealed</source>
-        <translation type="unfinished"></translation>
+        <translation>sellado</translation>
     </message>
     <message>
         <source>opened</source>
-        <translation type="unfinished"></translation>
+        <translation>destapado</translation>
     </message>
     <message>
         <source>washed</source>
-        <translation type="unfinished"></translation>
+        <translation>lavado</translation>
     </message>
     <message>
         <source>cooled</source>
-        <translation type="unfinished"></translation>
+        <translation>enfriado</translation>
     </message>
     <message>
         <source>sample arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>muestra llegó</translation>
     </message>
     <message>
         <source>sample lost</source>
-        <translation type="unfinished"></translation>
+        <translation>muestra perdida</translation>
     </message>
     <message>
         <source>sample answered</source>
-        <translation type="unfinished"></translation>
+        <translation>muestra respondida</translation>
     </message>
     <message>
         <source>lot begun</source>
-        <translation type="unfinished"></translation>
+        <translation>lote empezado</translation>
     </message>
     <message>
         <source>vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>pila</translation>
     </message>
     <message>
         <source>covered</source>
-        <translation type="unfinished"></translation>
+        <translation>tapado</translation>
     </message>
     <message>
         <source>news of a sample</source>
-        <translation type="unfinished"></translation>
+        <translation>noticia de una muestra</translation>
     </message>
     <message>
         <source>The row is not struck out.</source>
-        <translation type="unfinished"></translation>
+        <translation>El renglón no está tachado.</translation>
     </message>
     <message>
         <source>brought back</source>
-        <translation type="unfinished"></translation>
+        <translation>recuperado</translation>
     </message>
 </context>
 <context>
     <name>papers</name>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>done by</source>
-        <translation type="unfinished"></translation>
+        <translation>hecho por</translation>
     </message>
     <message>
         <source>hour</source>
-        <translation type="unfinished"></translation>
+        <translation>hora</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>mass °C</source>
+        <translation>masa °C</translation>
+    </message>
+    <message>
+        <source>version {n}</source>
+        <translation>versión {n}</translation>
+    </message>
+    <message>
+        <source>{code} {check}, version {n}.</source>
+        <translation>{code} {check}, versión {n}.</translation>
+    </message>
+    <message>
+        <source>{file} could not be written: {why}.</source>
+        <translation>{file} no se pudo escribir: {why}.</translation>
+    </message>
+    <message>
+        <source>{lot}, {method}, {weight}</source>
+        <translation>{lot}, {method}, {weight}</translation>
+    </message>
+    <message>
+        <source>{name} {weight}</source>
+        <translation>{name} {weight}</translation>
+    </message>
+    <message>
+        <source>{n} envelopes</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} of {all}</source>
+        <translation>{n} de {all}</translation>
+    </message>
+    <message>
+        <source>{title}, {farm}, made {at}.</source>
+        <translation>{title}, {farm}, hecha {at}.</translation>
+    </message>
+    <message>
+        <source>{weight}   {share}</source>
+        <translation>{weight}   {share}</translation>
     </message>
     <message>
         <source>°Bx</source>
-        <translation type="unfinished"></translation>
+        <translation>°Bx</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>Open outdoors and stand aside. The gas kills without a smell. Never lean in, never open alone in a closed room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Destapar al aire libre y hacerse a un lado. El gas mata sin olor. Nunca asomarse, nunca destapar solo en un cuarto cerrado.</translation>
     </message>
     <message>
         <source>A wet tarp is heavy: lift it by two.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lona mojada pesa: entre dos.</translation>
+    </message>
+    <message>
+        <source>At most {load} alone and close to the body (NIOSH 94-110, 1994).</source>
+        <translation>Una persona sola, lo más {load} y pegado al cuerpo (NIOSH 94-110, 1994).</translation>
+    </message>
+    <message>
+        <source>Carbon dioxide: at most {day} over a working day; {danger} is dangerous at once (NIOSH, IDLH documentation 124-38-9, 1994). Nothing here measures the air. Local safety rules come first.</source>
+        <translation>Dióxido de carbono: lo más {day} en una jornada; {danger} es peligroso de inmediato (NIOSH, documentación IDLH 124-38-9, 1994). Aquí nada mide el aire. Primero valen las reglas locales de seguridad.</translation>
+    </message>
+    <message>
+        <source>Lot sheet {code}</source>
+        <translation>Hoja del lote {code}</translation>
+    </message>
+    <message>
+        <source>Mill, {day}</source>
+        <translation>Beneficio, {day}</translation>
     </message>
     <message>
         <source>Night sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de noche</translation>
     </message>
     <message>
         <source>No vessel is at work tonight.</source>
+        <translation>Esta noche no trabaja ninguna pila.</translation>
+    </message>
+    <message>
+        <source>Notes and coins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pay sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings, {hour}</source>
+        <translation>Lecturas, {hour}</translation>
+    </message>
+    <message>
+        <source>Struck: above {limit} the meter does not serve, only the tray.</source>
+        <translation>Raya: arriba de {limit} el medidor no sirve, solo la bandeja.</translation>
+    </message>
+    <message>
+        <source>Weigh-in sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adjusted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>advance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after {minutes}</source>
+        <translation>a los {minutes}</translation>
+    </message>
+    <message>
+        <source>all of it takes {minutes}</source>
+        <translation>todo toma {minutes}</translation>
+    </message>
+    <message>
+        <source>and {n} more in the notebook</source>
+        <translation>y {n} más en el cuaderno</translation>
+    </message>
+    <message>
+        <source>at rest, {n} days</source>
+        <translation>en reposo, {n} días</translation>
+    </message>
+    <message>
+        <source>at rest, {n} days so far</source>
+        <translation>en reposo, {n} días hasta hoy</translation>
+    </message>
+    <message>
+        <source>beds {days}</source>
+        <translation>camas {days}</translation>
+    </message>
+    <message>
+        <source>beds {days}, {a} → {b}</source>
+        <translation>camas {days}, {a} → {b}</translation>
+    </message>
+    <message>
+        <source>block {block} {variety}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>block {code}</source>
+        <translation>parcela {code}</translation>
+    </message>
+    <message>
+        <source>blocks {codes}</source>
+        <translation>parcelas {codes}</translation>
+    </message>
+    <message>
+        <source>bonus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry on {days}, expected</source>
+        <translation>seco {days}, esperado</translation>
+    </message>
+    <message>
+        <source>dry on {day} at the earliest</source>
+        <translation>seco {day} lo más pronto</translation>
+    </message>
+    <message>
+        <source>empty sack, kg</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>end not known</source>
+        <translation>final no se sabe</translation>
+    </message>
+    <message>
+        <source>end not known; by the method at latest {at}</source>
+        <translation>final no se sabe; por el método lo más tarde {at}</translation>
+    </message>
+    <message>
+        <source>in the night: {end}</source>
+        <translation>en la noche: {end}</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation type="unfinished">kg</translation>
+    </message>
+    <message>
+        <source>last {values} at {at}</source>
+        <translation>última {values}, {at}</translation>
+    </message>
+    <message>
+        <source>mass {value}</source>
+        <translation>masa {value}</translation>
+    </message>
+    <message>
+        <source>milled {day}</source>
+        <translation>trillado {day}</translation>
+    </message>
+    <message>
+        <source>net</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>night of {day}</source>
+        <translation>noche del {day}</translation>
     </message>
     <message>
         <source>not measured yet</source>
-        <translation type="unfinished"></translation>
+        <translation>sin medir aún</translation>
     </message>
     <message>
         <source>Yard sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja del patio</translation>
     </message>
     <message>
         <source>Nothing lies on the beds.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada en las camas.</translation>
     </message>
     <message>
         <source>three depths; beans cooled in the shade</source>
-        <translation type="unfinished"></translation>
+        <translation>tres profundidades; grano enfriado a la sombra</translation>
     </message>
     <message>
         <source>Open, in this order</source>
-        <translation type="unfinished"></translation>
+        <translation>Destapar, en este orden</translation>
     </message>
     <message>
         <source>bed</source>
-        <translation type="unfinished"></translation>
+        <translation>cama</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished"></translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>last</source>
-        <translation type="unfinished"></translation>
+        <translation>última</translation>
     </message>
     <message>
         <source>1</source>
-        <translation type="unfinished"></translation>
+        <translation>1</translation>
     </message>
     <message>
         <source>2</source>
-        <translation type="unfinished"></translation>
+        <translation>2</translation>
     </message>
     <message>
         <source>3</source>
+        <translation>3</translation>
+    </message>
+    <message>
+        <source>of {total}; round holes, 1/64 inch</source>
+        <translation>de {total}; hoyo redondo, 1/64 de pulgada</translation>
+    </message>
+    <message>
+        <source>pH {value}</source>
+        <translation>pH {value}</translation>
+    </message>
+    <message>
+        <source>picked {days}</source>
+        <translation>corte {days}</translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation type="unfinished">parte</translation>
+    </message>
+    <message>
+        <source>ready {a} at the earliest, end open</source>
+        <translation>listo {a} lo más pronto, sin fin</translation>
+    </message>
+    <message>
+        <source>ready {a}–{b}</source>
+        <translation>listo {a}–{b}</translation>
+    </message>
+    <message>
+        <source>rounded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signature or thumb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since {since}; {last}</source>
+        <translation>desde {since}; {last}</translation>
+    </message>
+    <message>
+        <source>store {day}</source>
+        <translation>bodega {day}</translation>
+    </message>
+    <message>
+        <source>sum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>test weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to be signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>together {total}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>top-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>total</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>tray g</source>
-        <translation type="unfinished"></translation>
+        <translation>bandeja g</translation>
     </message>
     <message>
         <source>bean °C</source>
-        <translation type="unfinished"></translation>
+        <translation>grano °C</translation>
     </message>
     <message>
         <source>If rain comes</source>
-        <translation type="unfinished"></translation>
+        <translation>Si viene lluvia</translation>
     </message>
     <message>
         <source>No bed in the open holds coffee.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna cama al aire libre tiene café.</translation>
     </message>
     <message>
         <source>Cover in this order</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapar, en este orden</translation>
     </message>
     <message>
         <source>covered at</source>
-        <translation type="unfinished"></translation>
+        <translation>tapado a las</translation>
     </message>
     <message>
         <source>darker: more water, in %; dashed: free; north ↑</source>
-        <translation type="unfinished"></translation>
+        <translation>más oscuro: más agua, en %; punteado: libre; norte ↑</translation>
     </message>
     <message>
         <source>earliest, likely, latest</source>
-        <translation type="unfinished"></translation>
+        <translation>lo más pronto, probable, lo más tarde</translation>
     </message>
     <message>
         <source>triangles: where it hangs</source>
-        <translation type="unfinished"></translation>
+        <translation>triángulos: de donde cuelga</translation>
     </message>
     <message>
         <source>crosses: as read, before the correction</source>
-        <translation type="unfinished"></translation>
+        <translation>cruces: como se leyó, antes de corregir</translation>
     </message>
     <message>
         <source>Lot sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja del lote</translation>
     </message>
     <message>
         <source>Solid marks were measured with an instrument; hollow or hatched ones were computed or estimated; darker on the strip is wetter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las marcas llenas se midieron con instrumento; las huecas o rayadas se calcularon o estimaron; más oscuro en la franja es más mojado.</translation>
     </message>
     <message>
         <source>No people are named on this sheet, and no place is given by coordinates.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta hoja no nombra personas ni da lugares por coordenadas.</translation>
     </message>
     <message>
         <source>(the rest stands in the notebook)</source>
-        <translation type="unfinished"></translation>
+        <translation>(lo demás está en el cuaderno)</translation>
     </message>
     <message>
         <source>What was done</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué se hizo</translation>
     </message>
     <message>
         <source>moisture, % wet basis</source>
-        <translation type="unfinished"></translation>
+        <translation>humedad, % base húmeda</translation>
     </message>
     <message>
         <source>Weights</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesos</translation>
     </message>
     <message>
         <source>Mill</source>
-        <translation type="unfinished"></translation>
+        <translation>Beneficio</translation>
     </message>
     <message>
         <source>Green coffee</source>
-        <translation type="unfinished"></translation>
+        <translation>Café oro</translation>
     </message>
     <message>
         <source>Screens</source>
-        <translation type="unfinished"></translation>
+        <translation>Cribas</translation>
     </message>
     <message>
         <source>What differed from the method</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué se apartó del método</translation>
     </message>
     <message>
         <source>Close it in other programs, or choose another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrarlo en otros programas, o elegir otra carpeta.</translation>
     </message>
     <message>
         <source>practice</source>
-        <translation type="unfinished"></translation>
+        <translation>práctica</translation>
     </message>
     <message>
         <source>in vessels</source>
-        <translation type="unfinished"></translation>
+        <translation>en pilas</translation>
     </message>
     <message>
         <source>store</source>
-        <translation type="unfinished"></translation>
+        <translation>bodega</translation>
     </message>
     <message>
         <source>good hours</source>
-        <translation type="unfinished"></translation>
+        <translation>horas buenas</translation>
     </message>
     <message>
         <source>hours</source>
-        <translation type="unfinished"></translation>
+        <translation>horas</translation>
     </message>
 </context>
 <context>
     <name>pay</name>
     <message>
         <source>No picking rate is set, so nothing can be paid by weight.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay precio de corte; no se puede pagar por peso.</translation>
     </message>
     <message>
         <source>Set the rate for a kilogram in the farm&apos;s settings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner el precio por kilo en los ajustes de la finca.</translation>
     </message>
     <message>
         <source>A share of a day lies between nothing and one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una parte de día está entre nada y uno.</translation>
+    </message>
+    <message>
+        <source>Add the code on the page Farm, under people.</source>
+        <translation>Agregar el código en la página Finca, en gente.</translation>
     </message>
     <message>
         <source>An amount of money must be above nothing.</source>
+        <translation>Una cantidad de dinero debe pasar de nada.</translation>
+    </message>
+    <message>
+        <source>The farm has no picker {code}.</source>
+        <translation>La finca no tiene cortador {code}.</translation>
+    </message>
+    <message>
+        <source>The week from {day} is signed already.</source>
+        <translation>La semana del {day} ya está firmada.</translation>
+    </message>
+    <message>
+        <source>advance to {picker}</source>
+        <translation>adelanto a {picker}</translation>
+    </message>
+    <message>
+        <source>day work of {picker}</source>
+        <translation>jornal de {picker}</translation>
+    </message>
+    <message>
+        <source>pay of the week from {day}</source>
+        <translation>pago de la semana del {day}</translation>
+    </message>
+    <message>
+        <source>{amount} cannot be paid out: the smallest coin is {coin}.</source>
+        <translation>{amount} no se puede pagar: la moneda más chica es {coin}.</translation>
+    </message>
+    <message>
+        <source>{n} sacks have no known picker; name them before the week is signed.</source>
+        <translation>{n} sacos no tienen cortador conocido; nombrarlo antes de firmar la semana.</translation>
+    </message>
+</context>
+<context>
+    <name>pay_page</name>
+    <message>
+        <source>Sign {days}? A signed week never changes; what is found later is settled in the next one.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed by all</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pay_story</name>
+    <message>
+        <source>Nobody has worked in the week {days}.</source>
+        <translation>Nadie trabajó en la semana {days}.</translation>
+    </message>
+    <message>
+        <source>Nothing to pay.</source>
+        <translation>Nada que pagar.</translation>
+    </message>
+    <message>
+        <source>{days} is signed: {total} for {n} pickers.</source>
+        <translation>{days} está firmada: {total} para {n} cortadores.</translation>
+    </message>
+    <message>
+        <source>{days}: {total} for {n} pickers, not signed yet.</source>
+        <translation>{days}: {total} para {n} cortadores, sin firmar aún.</translation>
+    </message>
+    <message>
+        <source>{days}: {total} for {n} pickers; {loose} sacks have no known picker.</source>
+        <translation>{days}: {total} para {n} cortadores; {loose} sacos no tienen cortador conocido.</translation>
     </message>
 </context>
 <context>
     <name>picking</name>
     <message>
         <source>the same, kept once</source>
-        <translation type="unfinished"></translation>
+        <translation>la misma, guardada una vez</translation>
     </message>
     <message>
         <source>another sack</source>
+        <translation>otro saco</translation>
+    </message>
+    <message>
+        <source>A half-day is 1 for the morning or 2 for the afternoon.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A half-day is am or pm, not “{typed}”.</source>
+        <translation>Una media jornada es am o pm, no “{typed}”.</translation>
+    </message>
+    <message>
+        <source>A sheet is in kg, lb or qq.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neither what was sorted out nor what floated is there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The farm has no block {block}.</source>
+        <translation>La finca no tiene parcela {block}.</translation>
+    </message>
+    <message>
+        <source>The farm has no method {letter}.</source>
+        <translation>La finca no tiene método {letter}.</translation>
+    </message>
+    <message>
+        <source>The rows sum to {sum}, the paper says {total}: {apart} apart.</source>
+        <translation>Los renglones suman {sum}, el papel dice {total}: {apart} de diferencia.</translation>
+    </message>
+    <message>
+        <source>The slip of {picker} kept {at} says {kept}; this one says {now}. Which is right?</source>
+        <translation>La boleta de {picker} guardada {at} dice {kept}; esta dice {now}. ¿Cuál está bien?</translation>
+    </message>
+    <message>
+        <source>The tare of {tare} is not less than {gross}.</source>
+        <translation>La tara de {tare} no es menos que {gross}.</translation>
+    </message>
+    <message>
+        <source>There is no lot {code} in this season.</source>
+        <translation>No hay lote {code} en esta temporada.</translation>
+    </message>
+    <message>
+        <source>no total written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>platform total {weight} for {lot}</source>
+        <translation>total de plataforma {weight} de {lot}</translation>
+    </message>
+    <message>
+        <source>pounds: {weight}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ripeness count for {lot}</source>
+        <translation>conteo de maduro de {lot}</translation>
+    </message>
+    <message>
+        <source>sort and float of {lot}</source>
+        <translation>escogida y flotes de {lot}</translation>
     </message>
     <message>
         <source>the one kept</source>
-        <translation type="unfinished"></translation>
+        <translation>la guardada</translation>
     </message>
     <message>
         <source>this one, correct it</source>
+        <translation>esta, corregirla</translation>
+    </message>
+    <message>
+        <source>{apart} {why}</source>
+        <translation>{apart} {why}</translation>
+    </message>
+    <message>
+        <source>{code} begun</source>
+        <translation>{code} empezado</translation>
+    </message>
+    <message>
+        <source>{code} exists already.</source>
+        <translation>{code} ya existe.</translation>
+    </message>
+    <message>
+        <source>{n} rows kept, the last at {at}</source>
+        <translation>{n} renglones guardados, el último {at}</translation>
+    </message>
+    <message>
+        <source>{n} rows of {all} kept, the last at {at}</source>
+        <translation>{n} renglones de {all} guardados, el último {at}</translation>
+    </message>
+    <message>
+        <source>{n} rows sum to {sum}, as the paper says</source>
+        <translation>{n} renglones suman {sum}, como dice el papel</translation>
+    </message>
+    <message>
+        <source>{other}, swapped</source>
+        <translation>{other}, cambiadas</translation>
+    </message>
+    <message>
+        <source>{picker} is kept already</source>
+        <translation>{picker} ya está guardado</translation>
+    </message>
+    <message>
+        <source>{picker} usually brings {low}–{high}; {typed} does not fit, {other} would. Digits swapped?</source>
+        <translation>{picker} suele traer {low}–{high}; {typed} no calza, {other} sí. ¿Cifras cambiadas?</translation>
+    </message>
+    <message>
+        <source>{picker} {weight} as {other} would close it.</source>
+        <translation>{picker} {weight} como {other} lo cuadraría.</translation>
+    </message>
+    <message>
+        <source>{picker} {weight} stands there already; {n} rows of this sheet were kept, the last {at}. Same slips?</source>
+        <translation>{picker} {weight} ya está ahí; de esta hoja se guardaron {n} renglones, el último {at}. ¿Las mismas boletas?</translation>
+    </message>
+    <message>
+        <source>{picker} {weight} taken as pounds would close it.</source>
+        <translation>{picker} {weight} tomado como libras lo cuadraría.</translation>
+    </message>
+    <message>
+        <source>{picker} {weight} was written at {at} already. The same slip?</source>
+        <translation>{picker} {weight} ya se escribió {at}. ¿La misma boleta?</translation>
+    </message>
+    <message>
+        <source>{share} of this delivery floated; usually it is under a quarter.</source>
+        <translation>{share} de esta entrega flotó; lo usual es menos de un cuarto.</translation>
+    </message>
+    <message>
+        <source>{typed} is right</source>
+        <translation>{typed} está bien</translation>
+    </message>
+    <message>
+        <source>{typed} is {ratio} times what {picker} usually brings. Kilograms or pounds?</source>
+        <translation>{typed} es {ratio} veces lo que suele traer {picker}. ¿Kilos o libras?</translation>
+    </message>
+    <message>
+        <source>{weight} of {picker} for {lot}</source>
+        <translation>{weight} de {picker} para {lot}</translation>
+    </message>
+    <message>
+        <source>“{typed}” is no day; write it like 14 or 14.1.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>both: another sack</source>
-        <translation type="unfinished"></translation>
+        <translation>las dos: otro saco</translation>
     </message>
     <message>
         <source>kilograms</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pounds</source>
-        <translation type="unfinished"></translation>
+        <translation>kilos</translation>
     </message>
     <message>
         <source>correction of a slip</source>
-        <translation type="unfinished"></translation>
+        <translation>corrección de una boleta</translation>
     </message>
     <message>
         <source>There is no such row on the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay tal renglón en la hoja.</translation>
     </message>
     <message>
         <source>A correction needs its reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una corrección necesita su motivo.</translation>
     </message>
     <message>
         <source>the rows are right</source>
-        <translation type="unfinished"></translation>
+        <translation>los renglones están bien</translation>
     </message>
     <message>
         <source>Begin it first: g on the page Picking.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezarlo primero: g en la página Corte.</translation>
     </message>
     <message>
         <source>A count needs whole numbers of fruits in its classes.</source>
+        <translation>Un conteo necesita números enteros de frutos en sus clases.</translation>
+    </message>
+</context>
+<context>
+    <name>picking_story</name>
+    <message>
+        <source>Nothing weighed in today</source>
+        <translation>Nada pesado hoy</translation>
+    </message>
+    <message>
+        <source>each brought {each} a day; last {n} rounds</source>
+        <translation>cada uno trajo {each} por día; últimas {n} pasadas</translation>
+    </message>
+    <message>
+        <source>{a} green in {n} may be {a_low}–{a_high}, {b} in {n} may be {b_low}–{b_high}: the ranges overlap, so it is no difference.</source>
+        <translation>{a} verdes en {n} pueden ser {a_low}–{a_high}, {b} en {n} pueden ser {b_low}–{b_high}: los rangos se traslapan, no hay diferencia.</translation>
+    </message>
+    <message>
+        <source>{block} together, {n} counts</source>
+        <translation>{block} junto, {n} conteos</translation>
+    </message>
+    <message>
+        <source>{block} {day} {half}</source>
+        <translation>{block} {day} {half}</translation>
+    </message>
+    <message>
+        <source>{block} {half}</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{few}–{many} pickers for a day, likely {likely}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{now}.</source>
+        <translation>{now}.</translation>
+    </message>
+    <message>
+        <source>{now}. Next block {block}, {days}.</source>
+        <translation>{now}. Próxima parcela {block}, {days}.</translation>
+    </message>
+    <message>
+        <source>{weight} weighed in today from {blocks}</source>
+        <translation>{weight} pesados hoy de {blocks}</translation>
     </message>
 </context>
 <context>
     <name>places</name>
     <message>
         <source>still to come</source>
-        <translation type="unfinished"></translation>
+        <translation>por venir</translation>
     </message>
     <message>
         <source>at the receiving scale</source>
-        <translation type="unfinished"></translation>
+        <translation>en la báscula de recibo</translation>
+    </message>
+    <message>
+        <source>bed {bed}</source>
+        <translation>cama {bed}</translation>
+    </message>
+    <message>
+        <source>beds {beds}</source>
+        <translation>camas {beds}</translation>
     </message>
     <message>
         <source>in the store</source>
-        <translation type="unfinished"></translation>
+        <translation>en bodega</translation>
+    </message>
+    <message>
+        <source>patio {cells}</source>
+        <translation>patio {cells}</translation>
+    </message>
+    <message>
+        <source>{vessels} since {since}</source>
+        <translation>{vessels} desde {since}</translation>
     </message>
     <message>
         <source>at the mill</source>
-        <translation type="unfinished"></translation>
+        <translation>en el beneficio</translation>
     </message>
     <message>
         <source>green, on the farm</source>
-        <translation type="unfinished"></translation>
+        <translation>oro, en la finca</translation>
     </message>
     <message>
         <source>gone</source>
-        <translation type="unfinished"></translation>
+        <translation>ya salió</translation>
     </message>
 </context>
 <context>
     <name>points</name>
     <message>
         <source>when</source>
-        <translation type="unfinished"></translation>
+        <translation>cuándo</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>qué</translation>
     </message>
     <message>
         <source>value</source>
-        <translation type="unfinished"></translation>
+        <translation>valor</translation>
     </message>
     <message>
         <source>from–to</source>
-        <translation type="unfinished"></translation>
+        <translation>de–a</translation>
     </message>
     <message>
         <source>good hours</source>
-        <translation type="unfinished"></translation>
+        <translation>horas buenas</translation>
     </message>
     <message>
         <source>hours</source>
-        <translation type="unfinished"></translation>
+        <translation>horas</translation>
     </message>
     <message>
         <source>tray</source>
-        <translation type="unfinished"></translation>
+        <translation>bandeja</translation>
     </message>
     <message>
         <source>meter</source>
-        <translation type="unfinished"></translation>
+        <translation>medidor</translation>
     </message>
     <message>
         <source>anchor</source>
-        <translation type="unfinished"></translation>
+        <translation>punto fijo</translation>
     </message>
     <message>
         <source>by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>a mano</translation>
     </message>
     <message>
         <source>logger</source>
-        <translation type="unfinished"></translation>
+        <translation>registrador</translation>
     </message>
     <message>
         <source>as read, before it was corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>como se leyó, antes de corregir</translation>
     </message>
     <message>
         <source>usual</source>
-        <translation type="unfinished"></translation>
+        <translation>usual</translation>
     </message>
     <message>
         <source>ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>adelante</translation>
     </message>
 </context>
 <context>
     <name>portioning</name>
     <message>
         <source>A merge takes two lots at least.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para juntar hacen falta al menos dos lotes.</translation>
+    </message>
+    <message>
+        <source>Nothing of {lot} lies at {place} in the books.</source>
+        <translation>Según el cuaderno no hay nada de {lot} en {place}.</translation>
+    </message>
+    <message>
+        <source>The parts sum to {total}, the books hold {books}. Where are the other {missing}?</source>
+        <translation>Las partes suman {total}, el cuaderno tiene {books}. ¿Dónde están los otros {missing}?</translation>
     </message>
     <message>
         <source>Their blocks differ in organic status; the joint lot has none. Merge?</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus parcelas difieren en lo orgánico; el lote junto no lo tendrá. ¿Juntar?</translation>
+    </message>
+    <message>
+        <source>They are of several varieties: {names}. Merge?</source>
+        <translation>Son de varias variedades: {names}. ¿Juntar?</translation>
+    </message>
+    <message>
+        <source>They are {gap} points apart, {low} and {high}. Merge all the same?</source>
+        <translation>Tienen {gap} puntos de diferencia, {low} y {high}. ¿Juntar de todos modos?</translation>
+    </message>
+    <message>
+        <source>{lots} merged as {joint}</source>
+        <translation>{lots} juntados como {joint}</translation>
+    </message>
+    <message>
+        <source>{lot} split</source>
+        <translation>{lot} partido</translation>
+    </message>
+</context>
+<context>
+    <name>reading</name>
+    <message>
+        <source>{lot} does not lie at {typed}; it lies at {places}.</source>
+        <translation>{lot} no está en {typed}; está en {places}.</translation>
+    </message>
+</context>
+<context>
+    <name>reading_in</name>
+    <message>
+        <source>Reading {file} was stopped; nothing was kept.</source>
+        <translation>Se detuvo la lectura de {file}; no se guardó nada.</translation>
+    </message>
+    <message>
+        <source>{n} rows of {logger}</source>
+        <translation>{n} renglones de {logger}</translation>
     </message>
 </context>
 <context>
     <name>river</name>
     <message>
         <source>{grams} {name}, left upwards</source>
-        <translation type="unfinished"></translation>
+        <translation>{grams} {name}, se fue hacia arriba</translation>
+    </message>
+</context>
+<context>
+    <name>road</name>
+    <message>
+        <source>{buyer} waits</source>
+        <translation>espera {buyer}</translation>
+    </message>
+    <message>
+        <source>{n} samples out</source>
+        <translation>{n} muestras fuera</translation>
+    </message>
+    <message>
+        <source>{weight}</source>
+        <translation>{weight}</translation>
+    </message>
+    <message>
+        <source>{weight} planned</source>
+        <translation>{weight} planeados</translation>
     </message>
 </context>
 <context>
     <name>science</name>
     <message>
         <source>An air temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Una temperatura del aire</translation>
     </message>
     <message>
         <source>A relative humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Una humedad relativa</translation>
     </message>
     <message>
         <source>An air pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Una presión del aire</translation>
     </message>
     <message>
         <source>An altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Una altura sobre el mar</translation>
     </message>
     <message>
         <source>A humidity ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Una razón de humedad</translation>
     </message>
     <message>
         <source>A vapour pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Una presión de vapor</translation>
     </message>
     <message>
         <source>A wind speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Una velocidad del viento</translation>
     </message>
     <message>
         <source>A mast height</source>
-        <translation type="unfinished"></translation>
+        <translation>Una altura de mástil</translation>
     </message>
     <message>
         <source>A latitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Una latitud</translation>
     </message>
     <message>
         <source>A day of the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Un día del año</translation>
     </message>
     <message>
         <source>A share of the day with sunshine</source>
-        <translation type="unfinished"></translation>
+        <translation>Una parte del día con sol</translation>
     </message>
     <message>
         <source>The day&apos;s lowest temperature is above its highest.</source>
-        <translation type="unfinished"></translation>
+        <translation>La temperatura más baja del día pasa de la más alta.</translation>
     </message>
     <message>
         <source>A day&apos;s sun</source>
-        <translation type="unfinished"></translation>
+        <translation>El sol de un día</translation>
     </message>
     <message>
         <source>A moisture on dry basis</source>
-        <translation type="unfinished"></translation>
+        <translation>Una humedad en base seca</translation>
     </message>
     <message>
         <source>A temperature for this isotherm</source>
-        <translation type="unfinished"></translation>
+        <translation>Una temperatura para esta isoterma</translation>
     </message>
     <message>
         <source>A humidity for this isotherm</source>
-        <translation type="unfinished"></translation>
+        <translation>Una humedad del aire para esta isoterma</translation>
     </message>
     <message>
         <source>An anchor table needs two rows or more of humidity and moisture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una tabla de puntos fijos necesita al menos dos filas de humedad del aire y del grano.</translation>
     </message>
     <message>
         <source>In an anchor table humidity and moisture rise together from row to row.</source>
-        <translation type="unfinished"></translation>
+        <translation>En una tabla de puntos fijos las dos humedades suben juntas de fila en fila.</translation>
     </message>
     <message>
         <source>An isotherm needs a source.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una isoterma necesita su fuente.</translation>
+    </message>
+    <message>
+        <source>The {form} form takes {count} coefficients.</source>
+        <translation>La forma {form} lleva {count} coeficientes.</translation>
+    </message>
+    <message>
+        <source>There is no isotherm form called {form}.</source>
+        <translation>No hay forma de isoterma llamada {form}.</translation>
+    </message>
+    <message>
+        <source>This isotherm knows coffee from {low} to {high}, on dry basis.</source>
+        <translation>Esta isoterma conoce el café de {low} a {high}, en base seca.</translation>
     </message>
     <message>
         <source>With these figures moisture does not rise with humidity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con estos números la humedad del grano no sube con la del aire.</translation>
+    </message>
+    <message>
+        <source>{what} is missing.</source>
+        <translation>Falta: {what}.</translation>
+    </message>
+    <message>
+        <source>{what} of {value} is outside {low} to {high}.</source>
+        <translation>{what} de {value} está fuera de {low} a {high}.</translation>
     </message>
     <message>
         <source>A coffee temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Una temperatura del café</translation>
     </message>
     <message>
         <source>A moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Una humedad</translation>
     </message>
     <message>
         <source>A weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso</translation>
     </message>
     <message>
         <source>A weight of zero says nothing about moisture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso de cero no dice nada de la humedad.</translation>
     </message>
     <message>
         <source>A share</source>
-        <translation type="unfinished"></translation>
+        <translation>Una parte</translation>
     </message>
 </context>
 <context>
     <name>season</name>
     <message>
         <source>from</source>
-        <translation type="unfinished"></translation>
+        <translation>desde</translation>
     </message>
     <message>
         <source>until</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>qué</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished"></translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>where</source>
-        <translation type="unfinished"></translation>
+        <translation>dónde</translation>
     </message>
     <message>
         <source>figure</source>
-        <translation type="unfinished"></translation>
+        <translation>dato</translation>
+    </message>
+    <message>
+        <source>This computer’s clock shows {shown}, but the last row was written {last}. Set the clock; until then new rows are dated {last}.</source>
+        <translation>El reloj de esta computadora marca {shown}, pero el último renglón se escribió {last}. Poner el reloj en hora; mientras tanto los renglones nuevos llevan fecha {last}.</translation>
     </message>
     <message>
         <source>ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>adelante</translation>
+    </message>
+    <message>
+        <source>from {day}</source>
+        <translation>desde {day}</translation>
     </message>
     <message>
         <source>picked</source>
-        <translation type="unfinished"></translation>
+        <translation>corte</translation>
     </message>
     <message>
         <source>picking planned</source>
-        <translation type="unfinished"></translation>
+        <translation>corte planeado</translation>
+    </message>
+    <message>
+        <source>sample to {buyer}</source>
+        <translation>muestra a {buyer}</translation>
     </message>
     <message>
         <source>vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>pila</translation>
+    </message>
+    <message>
+        <source>{days}</source>
+        <translation>{days}</translation>
+    </message>
+    <message>
+        <source>{kg} sent to the mill on {day}: {lots}.</source>
+        <translation>{kg} al beneficio el {day}: {lots}.</translation>
+    </message>
+    <message>
+        <source>{line}, {pct} on {day}</source>
+        <translation>{line}, {pct} el {day}</translation>
+    </message>
+    <message>
+        <source>{line}.</source>
+        <translation>{line}.</translation>
+    </message>
+    <message>
+        <source>{line}; done not before {early}, likely {likely}.</source>
+        <translation>{line}; listo no antes de {early}, probable {likely}.</translation>
+    </message>
+    <message>
+        <source>{line}; done {range}, likely {likely}.</source>
+        <translation>{line}; listo {range}, probable {likely}.</translation>
+    </message>
+    <message>
+        <source>{lot} in the store since {came}, {kg}.</source>
+        <translation>{lot} en bodega desde {came}, {kg}.</translation>
+    </message>
+    <message>
+        <source>{lot} in the store {came} to {sent}, {kg}.</source>
+        <translation>{lot} en bodega {came} a {sent}, {kg}.</translation>
+    </message>
+    <message>
+        <source>{lot} in {vessels} since {since}.</source>
+        <translation>{lot} en {vessels} desde {since}.</translation>
+    </message>
+    <message>
+        <source>{lot} in {vessels}, {since} to {until}.</source>
+        <translation>{lot} en {vessels}, {since} a {until}.</translation>
+    </message>
+    <message>
+        <source>{lot} on {beds} since {day}</source>
+        <translation>{lot} en {beds} desde {day}</translation>
+    </message>
+    <message>
+        <source>{lot} on {beds}, {day} to {last}</source>
+        <translation>{lot} en {beds}, {day} a {last}</translation>
+    </message>
+    <message>
+        <source>{lot} planned for {beds} from {day}</source>
+        <translation>{lot} planeado para {beds} desde {day}</translation>
+    </message>
+    <message>
+        <source>{lot} planned for {vessels}, {since}.</source>
+        <translation>{lot} planeado para {vessels}, {since}.</translation>
+    </message>
+    <message>
+        <source>{lot} planned, {days}</source>
+        <translation>{lot} planeado, {days}</translation>
+    </message>
+    <message>
+        <source>{lot}: picking planned in block {block}, {day}, about {kg}.</source>
+        <translation>{lot}: corte planeado en parcela {block}, {day}, unos {kg}.</translation>
+    </message>
+    <message>
+        <source>{lot}: {kg} picked in block {block}, {day}.</source>
+        <translation>{lot}: {kg} de corte en parcela {block}, {day}.</translation>
+    </message>
+    <message>
+        <source>{lot}: {what}, {day}.</source>
+        <translation>{lot}: {what}, {day}.</translation>
+    </message>
+    <message>
+        <source>{n} lots; every bed is free.</source>
+        <translation>{n} lotes; todas las camas libres.</translation>
+    </message>
+    <message>
+        <source>{n} lots; {used} of {beds} beds in use.</source>
+        <translation>{n} lotes; {used} de {beds} camas en uso.</translation>
+    </message>
+    <message>
+        <source>{n} lots; {used} of {beds} beds in use; the next may come free {when}.</source>
+        <translation>{n} lotes; {used} de {beds} camas en uso; la próxima puede quedar libre {when}.</translation>
+    </message>
+    <message>
+        <source>{range}, likely {day}</source>
+        <translation>{range}, probable {day}</translation>
+    </message>
+    <message>
+        <source>{weight} held for {buyer}</source>
+        <translation>{weight} apartado para {buyer}</translation>
+    </message>
+    <message>
+        <source>{weight} sold to {buyer}</source>
+        <translation>{weight} vendido a {buyer}</translation>
     </message>
     <message>
         <source>beds</source>
-        <translation type="unfinished"></translation>
+        <translation>camas</translation>
     </message>
     <message>
         <source>beds planned</source>
-        <translation type="unfinished"></translation>
+        <translation>camas planeadas</translation>
     </message>
     <message>
         <source>store</source>
-        <translation type="unfinished"></translation>
+        <translation>bodega</translation>
     </message>
     <message>
         <source>sent to the mill</source>
-        <translation type="unfinished"></translation>
+        <translation>enviado al beneficio</translation>
     </message>
     <message>
         <source>still there</source>
-        <translation type="unfinished"></translation>
+        <translation>sigue ahí</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>Nothing is written yet; the season begins with the first sack weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada escrito todavía; la temporada empieza con el primer saco pesado.</translation>
     </message>
 </context>
 <context>
     <name>seasons</name>
     <message>
         <source>Free some room on the disk, or name another folder in FARMDESK_DATA.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer espacio en el disco, o nombrar otra carpeta en FARMDESK_DATA.</translation>
+    </message>
+    <message>
+        <source>The practice season could not be laid out in {folder}.</source>
+        <translation>No se pudo poner la temporada de práctica en {folder}.</translation>
     </message>
 </context>
 <context>
     <name>selling</name>
     <message>
         <source>A sample cannot be due before it is sent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una muestra no puede tocar antes de enviarse.</translation>
     </message>
     <message>
         <source>A sample cannot arrive before it was sent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una muestra no puede llegar antes de enviarse.</translation>
     </message>
     <message>
         <source>A hold must end after it begins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un apartado debe terminar después de empezar.</translation>
+    </message>
+    <message>
+        <source>sample of {lot} to {buyer}</source>
+        <translation>muestra de {lot} a {buyer}</translation>
+    </message>
+    <message>
+        <source>sample of {lot}: {news}</source>
+        <translation>muestra de {lot}: {news}</translation>
+    </message>
+    <message>
+        <source>{weight} of {lot} held for {buyer}</source>
+        <translation>{weight} de {lot} apartado para {buyer}</translation>
+    </message>
+    <message>
+        <source>{weight} of {lot} sold to {buyer}</source>
+        <translation>{weight} de {lot} vendido a {buyer}</translation>
+    </message>
+    <message>
+        <source>“{news}” is no news of a parcel.</source>
+        <translation>“{news}” no es noticia de un envío.</translation>
+    </message>
+</context>
+<context>
+    <name>settings</name>
+    <message>
+        <source>The setting {name} is “{text}”, which is no list of numbers.</source>
+        <translation>El ajuste {name} es “{text}”, que no es una lista de números.</translation>
+    </message>
+    <message>
+        <source>The setting {name} is “{text}”, which is not a number.</source>
+        <translation>El ajuste {name} es “{text}”, que no es un número.</translation>
     </message>
 </context>
 <context>
     <name>setup</name>
     <message>
         <source>The farm needs a name; it stands on every paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>La finca necesita un nombre; va en cada papel.</translation>
     </message>
     <message>
         <source>It needs a code.</source>
-        <translation type="unfinished"></translation>
+        <translation>Necesita un código.</translation>
+    </message>
+    <message>
+        <source>A season is two figures, like 25; “{typed}” is not.</source>
+        <translation>Una temporada son dos cifras, como 25; “{typed}” no.</translation>
+    </message>
+    <message>
+        <source>Block {code} would have {n} trees on a hectare. Is that right?</source>
+        <translation>La parcela {code} tendría {n} matas por hectárea. ¿Está bien?</translation>
+    </message>
+    <message>
+        <source>Block {code}: area or heights cannot be so.</source>
+        <translation>Parcela {code}: el área o las alturas no pueden ser así.</translation>
+    </message>
+    <message>
+        <source>Lots were made by version {n} of method {letter}, so it stays as it was.</source>
+        <translation>Con la versión {n} del método {letter} se hicieron lotes; queda como estaba.</translation>
+    </message>
+    <message>
+        <source>Method {letter} needs a latest hour: “until it smells right” is no limit.</source>
+        <translation>El método {letter} necesita una hora límite: “hasta que huela bien” no es límite.</translation>
+    </message>
+    <message>
+        <source>Of {gross} not {usable} can be used.</source>
+        <translation>De {gross} no se pueden usar {usable}.</translation>
+    </message>
+    <message>
+        <source>Tray {code} needs its empty weight in grams.</source>
+        <translation>La bandeja {code} necesita su peso vacía en gramos.</translation>
+    </message>
+    <message>
+        <source>Vessel {code} needs its volume in litres.</source>
+        <translation>La pila {code} necesita su volumen en litros.</translation>
     </message>
     <message>
         <source>Zone and season stay as they are once something is written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Huso horario y temporada quedan como están una vez escrito algo.</translation>
+    </message>
+    <message>
+        <source>{a} would lie over {b} on the plan. Is that right?</source>
+        <translation>{a} quedaría encima de {b} en el plano. ¿Está bien?</translation>
+    </message>
+    <message>
+        <source>{code} is taken already.</source>
+        <translation>{code} ya está tomado.</translation>
+    </message>
+    <message>
+        <source>{code} needs its width and length in metres.</source>
+        <translation>{code} necesita su ancho y largo en metros.</translation>
     </message>
     <message>
         <source>Save it under the next version.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardarlo como la versión siguiente.</translation>
     </message>
 </context>
 <context>
     <name>sheet</name>
     <message>
         <source>peaberry</source>
-        <translation type="unfinished"></translation>
+        <translation>caracol</translation>
     </message>
     <message>
         <source>under 14</source>
-        <translation type="unfinished"></translation>
+        <translation>bajo 14</translation>
     </message>
     <message>
         <source>Picked</source>
-        <translation type="unfinished"></translation>
+        <translation>Corte</translation>
     </message>
     <message>
         <source>Sorted</source>
-        <translation type="unfinished"></translation>
+        <translation>Escogida</translation>
     </message>
     <message>
         <source>sealed</source>
-        <translation type="unfinished"></translation>
+        <translation>sellado</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>abierto</translation>
     </message>
     <message>
         <source>Vessels</source>
-        <translation type="unfinished"></translation>
+        <translation>Pilas</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished"></translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>Added</source>
-        <translation type="unfinished"></translation>
+        <translation>Agregado</translation>
     </message>
     <message>
         <source>Rinsed</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavado</translation>
     </message>
     <message>
         <source>Beds</source>
-        <translation type="unfinished"></translation>
+        <translation>Camas</translation>
     </message>
     <message>
         <source>Drying</source>
-        <translation type="unfinished"></translation>
+        <translation>Secado</translation>
+    </message>
+    <message>
+        <source>Not finished: {where}. What is not yet known is left open.</source>
+        <translation>Sin terminar: {where}. Lo que aún no se sabe queda abierto.</translation>
     </message>
     <message>
         <source>Rain</source>
-        <translation type="unfinished"></translation>
+        <translation>Lluvia</translation>
     </message>
     <message>
         <source>Store</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodega</translation>
+    </message>
+    <message>
+        <source>The moisture meter read {off} points high; its readings are shown corrected.</source>
+        <translation>El medidor de humedad leyó {off} puntos de más; sus lecturas van corregidas.</translation>
+    </message>
+    <message>
+        <source>The moisture meter read {off} points low; its readings are shown corrected.</source>
+        <translation>El medidor de humedad leyó {off} puntos de menos; sus lecturas van corregidas.</translation>
+    </message>
+    <message>
+        <source>block {code}</source>
+        <translation>parcela {code}</translation>
+    </message>
+    <message>
+        <source>block {code}, {name}, {variety}, {heights}</source>
+        <translation>parcela {code}, {name}, {variety}, {heights}</translation>
+    </message>
+    <message>
+        <source>block {code}, {name}, {variety}, {heights} ({share})</source>
+        <translation>parcela {code}, {name}, {variety}, {heights} ({share})</translation>
     </message>
     <message>
         <source>meter</source>
-        <translation type="unfinished"></translation>
+        <translation>medidor</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>humedad</translation>
+    </message>
+    <message>
+        <source>since {day}, {good} of good drying so far</source>
+        <translation>desde {day}, {good} de buen secado hasta hoy</translation>
     </message>
     <message>
         <source>water activity</source>
-        <translation type="unfinished"></translation>
+        <translation>actividad de agua</translation>
+    </message>
+    <message>
+        <source>yeast, {grams}</source>
+        <translation>levadura, {grams}</translation>
+    </message>
+    <message>
+        <source>{days}, {good} of good drying</source>
+        <translation>{days}, {good} de buen secado</translation>
+    </message>
+    <message>
+        <source>{day}, {weight}, moisture not measured</source>
+        <translation>{day}, {weight}, humedad no medida</translation>
+    </message>
+    <message>
+        <source>{day}, {weight}, {moisture}</source>
+        <translation>{day}, {weight}, {moisture}</translation>
+    </message>
+    <message>
+        <source>{first} to {last}; mass temperature not measured</source>
+        <translation>{first} a {last}; temperatura de la masa no medida</translation>
+    </message>
+    <message>
+        <source>{first} to {last}; mass {low}–{high}</source>
+        <translation>{first} a {last}; masa {low}–{high}</translation>
+    </message>
+    <message>
+        <source>{first} to {last}; mass {mean}, readings cover {share} of the time</source>
+        <translation>{first} a {last}; masa {mean}, las lecturas cubren {share} del tiempo</translation>
+    </message>
+    <message>
+        <source>{free}</source>
+        <translation>{free}</translation>
+    </message>
+    <message>
+        <source>{free}: {n} × {size}, {rest} rest</source>
+        <translation>{free}: {n} × {size}, {rest} de resto</translation>
+    </message>
+    <message>
+        <source>{low}–{high}</source>
+        <translation>{low}–{high}</translation>
+    </message>
+    <message>
+        <source>{method}, joined from {alias}; {blocks}.</source>
+        <translation>{method}, juntado de {alias}; {blocks}.</translation>
+    </message>
+    <message>
+        <source>{method}; {blocks}.</source>
+        <translation>{method}; {blocks}.</translation>
+    </message>
+    <message>
+        <source>{method}; {blocks}. Picked {days}.</source>
+        <translation>{method}; {blocks}. Corte {days}.</translation>
+    </message>
+    <message>
+        <source>{n}</source>
+        <translation>{n}</translation>
+    </message>
+    <message>
+        <source>{n} beans in {grams}, {standard}</source>
+        <translation>{n} granos en {grams}, {standard}</translation>
+    </message>
+    <message>
+        <source>{n} full in {grams}, {standard}</source>
+        <translation>{n} completos en {grams}, {standard}</translation>
+    </message>
+    <message>
+        <source>{n} full, {standard}</source>
+        <translation>{n} completos, {standard}</translation>
+    </message>
+    <message>
+        <source>{n} times, {litres}</source>
+        <translation>{n} veces, {litres}</translation>
+    </message>
+    <message>
+        <source>{n} times; litres not measured</source>
+        <translation>{n} veces; litros no medidos</translation>
+    </message>
+    <message>
+        <source>{n}: {beds}</source>
+        <translation>{n}: {beds}</translation>
+    </message>
+    <message>
+        <source>{n}: {beds}; {loading}</source>
+        <translation>{n}: {beds}; {loading}</translation>
+    </message>
+    <message>
+        <source>{ratio} of cherry for 1 kg of green</source>
+        <translation>{ratio} de uva por 1 kg de oro</translation>
+    </message>
+    <message>
+        <source>{ripe} ripe by count; {weight}</source>
+        <translation>{ripe} maduro por conteo; {weight}</translation>
+    </message>
+    <message>
+        <source>{score} at own table, {n} sittings: {words}</source>
+        <translation>{score} en mesa propia, {n} sesiones: {words}</translation>
+    </message>
+    <message>
+        <source>{score} at own table, {n} sittings; words not recorded</source>
+        <translation>{score} en mesa propia, {n} sesiones; palabras sin anotar</translation>
+    </message>
+    <message>
+        <source>{sorted} by hand, {floated} floated off</source>
+        <translation>{sorted} a mano, {floated} por flotes</translation>
+    </message>
+    <message>
+        <source>{text}</source>
+        <translation>{text}</translation>
+    </message>
+    <message>
+        <source>{total} on {days}</source>
+        <translation>{total} el {days}</translation>
+    </message>
+    <message>
+        <source>{total} on {n} days</source>
+        <translation>{total} en {n} días</translation>
+    </message>
+    <message>
+        <source>{value}</source>
+        <translation>{value}</translation>
+    </message>
+    <message>
+        <source>{value} by {tool}, {day}, {form}</source>
+        <translation>{value} con {tool}, {day}, {form}</translation>
+    </message>
+    <message>
+        <source>{vessels}, {a}–{b}, {how}</source>
+        <translation>{vessels}, {a}–{b}, {how}</translation>
+    </message>
+    <message>
+        <source>{vessels}, {hours}, {how}</source>
+        <translation>{vessels}, {hours}, {how}</translation>
+    </message>
+    <message>
+        <source>{vessels}, {how}, still in it</source>
+        <translation>{vessels}, {how}, sigue dentro</translation>
+    </message>
+    <message>
+        <source>{weight}; ripeness not counted</source>
+        <translation>{weight}; maduro sin contar</translation>
     </message>
     <message>
         <source>density</source>
-        <translation type="unfinished"></translation>
+        <translation>densidad</translation>
     </message>
     <message>
         <source>defects</source>
-        <translation type="unfinished"></translation>
+        <translation>defectos</translation>
     </message>
     <message>
         <source>cup</source>
-        <translation type="unfinished"></translation>
+        <translation>taza</translation>
     </message>
     <message>
         <source>free</source>
-        <translation type="unfinished"></translation>
+        <translation>disponible</translation>
     </message>
     <message>
         <source>nothing left</source>
-        <translation type="unfinished"></translation>
+        <translation>no queda nada</translation>
     </message>
     <message>
         <source>The lot was not mixed with another.</source>
-        <translation type="unfinished"></translation>
+        <translation>El lote no se juntó con otro.</translation>
     </message>
 </context>
 <context>
     <name>sieves</name>
     <message>
         <source>A screen number</source>
-        <translation type="unfinished"></translation>
+        <translation>Un número de criba</translation>
     </message>
     <message>
         <source>If it is a screen number, type it as a screen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si es número de criba, escribirlo como criba.</translation>
     </message>
     <message>
         <source>A hole size</source>
-        <translation type="unfinished"></translation>
+        <translation>Un tamaño de hoyo</translation>
     </message>
     <message>
         <source>Two screens are needed for this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para esto hacen falta dos cribas.</translation>
     </message>
     <message>
         <source>Name one screen or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombrar al menos una criba.</translation>
     </message>
     <message>
         <source>A weight on a screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso en una criba</translation>
     </message>
     <message>
         <source>A sample weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso de muestra</translation>
+    </message>
+    <message>
+        <source>No hole size is printed there for screen {screen}.</source>
+        <translation>Ahí no viene tamaño de hoyo para la criba {screen}.</translation>
     </message>
     <message>
         <source>Nothing lies on the screens.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada en las cribas.</translation>
+    </message>
+    <message>
+        <source>Sample and screens seem to be in different units: g and {unit}?</source>
+        <translation>La muestra y las cribas parecen en unidades distintas: ¿g y {unit}?</translation>
+    </message>
+    <message>
+        <source>The screens add up to {found}, the sample was {start}: {share} apart.</source>
+        <translation>Las cribas suman {found}, la muestra era {start}: {share} de diferencia.</translation>
     </message>
     <message>
         <source>flat, large</source>
-        <translation type="unfinished"></translation>
+        <translation>plano, grande</translation>
     </message>
     <message>
         <source>flat, medium</source>
-        <translation type="unfinished"></translation>
+        <translation>plano, mediano</translation>
     </message>
     <message>
         <source>flat, small</source>
-        <translation type="unfinished"></translation>
+        <translation>plano, pequeño</translation>
     </message>
     <message>
         <source>peaberry, large</source>
-        <translation type="unfinished"></translation>
+        <translation>caracol, grande</translation>
     </message>
     <message>
         <source>peaberry, medium</source>
-        <translation type="unfinished"></translation>
+        <translation>caracol, mediano</translation>
     </message>
     <message>
         <source>peaberry, small</source>
-        <translation type="unfinished"></translation>
+        <translation>caracol, pequeño</translation>
     </message>
     <message>
         <source>run of mill (bica corrida)</source>
-        <translation type="unfinished"></translation>
+        <translation>sin clasificar (bica corrida)</translation>
+    </message>
+    <message>
+        <source>{value} is wider than any bean.</source>
+        <translation>{value} es más ancho que cualquier grano.</translation>
     </message>
 </context>
 <context>
     <name>stage</name>
     <message>
         <source>fresh</source>
-        <translation type="unfinished"></translation>
+        <translation>fresca</translation>
     </message>
     <message>
         <source>not skin-dry</source>
-        <translation type="unfinished"></translation>
+        <translation>sin orear</translation>
     </message>
     <message>
         <source>skin drying</source>
-        <translation type="unfinished"></translation>
+        <translation>oreándose</translation>
     </message>
     <message>
         <source>white</source>
-        <translation type="unfinished"></translation>
+        <translation>blanco</translation>
     </message>
     <message>
         <source>soft black</source>
-        <translation type="unfinished"></translation>
+        <translation>negro suave</translation>
     </message>
     <message>
         <source>medium black</source>
-        <translation type="unfinished"></translation>
+        <translation>negro medio</translation>
     </message>
     <message>
         <source>hard black</source>
-        <translation type="unfinished"></translation>
+        <translation>negro duro</translation>
     </message>
     <message>
         <source>wilted</source>
-        <translation type="unfinished"></translation>
+        <translation>marchita</translation>
     </message>
     <message>
         <source>half dry</source>
-        <translation type="unfinished"></translation>
+        <translation>medio seca</translation>
     </message>
     <message>
         <source>rattling</source>
-        <translation type="unfinished"></translation>
+        <translation>suena</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>seco</translation>
     </message>
     <message>
         <source>over-dried</source>
-        <translation type="unfinished"></translation>
+        <translation>pasado de seco</translation>
     </message>
 </context>
 <context>
     <name>stages</name>
     <message>
         <source>delivered</source>
-        <translation type="unfinished"></translation>
+        <translation>entregado</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>aceptado</translation>
     </message>
     <message>
         <source>sent to the mill</source>
-        <translation type="unfinished"></translation>
+        <translation>al beneficio</translation>
     </message>
     <message>
         <source>green</source>
-        <translation type="unfinished"></translation>
+        <translation>oro</translation>
     </message>
     <message>
         <source>skin-dry</source>
-        <translation type="unfinished"></translation>
+        <translation>oreado</translation>
     </message>
     <message>
         <source>white</source>
-        <translation type="unfinished"></translation>
+        <translation>blanco</translation>
     </message>
     <message>
         <source>soft black</source>
-        <translation type="unfinished"></translation>
+        <translation>negro suave</translation>
     </message>
     <message>
         <source>medium</source>
-        <translation type="unfinished"></translation>
+        <translation>medio</translation>
     </message>
     <message>
         <source>hard black</source>
-        <translation type="unfinished"></translation>
+        <translation>negro duro</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>seco</translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation>esperado</translation>
     </message>
     <message>
         <source>fresh</source>
-        <translation type="unfinished"></translation>
+        <translation>fresca</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
     </message>
     <message>
         <source>wilted</source>
-        <translation type="unfinished"></translation>
+        <translation>marchita</translation>
     </message>
     <message>
         <source>half dry</source>
-        <translation type="unfinished"></translation>
+        <translation>medio seca</translation>
     </message>
     <message>
         <source>rattling</source>
-        <translation type="unfinished"></translation>
+        <translation>suena</translation>
     </message>
     <message>
         <source>top grade</source>
-        <translation type="unfinished"></translation>
+        <translation>primera</translation>
     </message>
 </context>
 <context>
     <name>states</name>
     <message>
         <source>to come</source>
-        <translation type="unfinished"></translation>
+        <translation>por venir</translation>
     </message>
     <message>
         <source>picking</source>
-        <translation type="unfinished"></translation>
+        <translation>en corte</translation>
     </message>
     <message>
         <source>in a vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>en pila</translation>
     </message>
     <message>
         <source>on beds</source>
-        <translation type="unfinished"></translation>
+        <translation>en camas</translation>
     </message>
     <message>
         <source>in store</source>
-        <translation type="unfinished"></translation>
+        <translation>en bodega</translation>
     </message>
     <message>
         <source>at the mill</source>
-        <translation type="unfinished"></translation>
+        <translation>en el beneficio</translation>
     </message>
     <message>
         <source>green</source>
-        <translation type="unfinished"></translation>
+        <translation>oro</translation>
     </message>
     <message>
         <source>gone</source>
-        <translation type="unfinished"></translation>
+        <translation>ya salió</translation>
     </message>
 </context>
 <context>
     <name>storing</name>
     <message>
         <source>air of the store</source>
-        <translation type="unfinished"></translation>
+        <translation>aire de la bodega</translation>
     </message>
     <message>
         <source>A joint lot is made of two lots at least.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lote junto se hace de al menos dos lotes.</translation>
     </message>
     <message>
         <source>None of these lots has green coffee to join.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguno de estos lotes tiene café oro para juntar.</translation>
+    </message>
+    <message>
+        <source>The mill returned {green} of {lot} for {sent} sent.</source>
+        <translation>El beneficio devolvió {green} de {lot} por {sent} enviados.</translation>
+    </message>
+    <message>
+        <source>The slip&apos;s grades are top, light, small and peaberry, not “{name}”.</source>
+        <translation>Los grados de la boleta son primera, liviano, menudo y caracol, no “{name}”.</translation>
+    </message>
+    <message>
+        <source>hull test of {lot}</source>
+        <translation>prueba de trilla de {lot}</translation>
+    </message>
+    <message>
+        <source>retained sample of {lot}</source>
+        <translation>contramuestra de {lot}</translation>
+    </message>
+    <message>
+        <source>tests of {lot}</source>
+        <translation>pruebas de {lot}</translation>
+    </message>
+    <message>
+        <source>{lots} joined as {joint}</source>
+        <translation>{lots} juntados como {joint}</translation>
+    </message>
+    <message>
+        <source>{lot} has no meter reading. Into the store all the same?</source>
+        <translation>{lot} no tiene lectura de medidor. ¿A bodega de todos modos?</translation>
+    </message>
+    <message>
+        <source>{lot} last read {value}, above 12.5 %. Into the store all the same?</source>
+        <translation>{lot} leyó al final {value}, más de 12.5 %. ¿A bodega de todos modos?</translation>
+    </message>
+    <message>
+        <source>{lot} lies on no bed in the books, so nothing can come into the store.</source>
+        <translation>Según el cuaderno {lot} no está en ninguna cama; nada puede entrar a bodega.</translation>
+    </message>
+    <message>
+        <source>{parts} came out of {whole}: more than went in.</source>
+        <translation>De {whole} salieron {parts}: más de lo que entró.</translation>
+    </message>
+    <message>
+        <source>{weight} of {lot} back from the mill</source>
+        <translation>{weight} de {lot} de vuelta del beneficio</translation>
+    </message>
+    <message>
+        <source>{weight} of {lot} into the store</source>
+        <translation>{weight} de {lot} a bodega</translation>
+    </message>
+    <message>
+        <source>{weight} of {lot} to the mill</source>
+        <translation>{weight} de {lot} al beneficio</translation>
     </message>
 </context>
 <context>
     <name>strip</name>
     <message>
+        <source>at rest, {n} days</source>
+        <translation>en reposo, {n} días</translation>
+    </message>
+    <message>
         <source>beds</source>
-        <translation type="unfinished"></translation>
+        <translation>camas</translation>
+    </message>
+    <message>
+        <source>gate not before {day}</source>
+        <translation>entrada no antes de {day}</translation>
+    </message>
+    <message>
+        <source>gate {days}</source>
+        <translation>entrada {days}</translation>
+    </message>
+    <message>
+        <source>milled {day}</source>
+        <translation>trillado {day}</translation>
     </message>
     <message>
         <source>picked</source>
-        <translation type="unfinished"></translation>
+        <translation>corte</translation>
+    </message>
+    <message>
+        <source>rest {n} days, until {day}</source>
+        <translation>reposo {n} días, hasta {day}</translation>
+    </message>
+</context>
+<context>
+    <name>tables</name>
+    <message>
+        <source>300 g defects by type, Brazil 2003</source>
+        <translation>300 g, defectos por tipo, Brasil 2003</translation>
+    </message>
+    <message>
+        <source>300 g imperfections, Hawaii 4-143</source>
+        <translation>300 g, imperfecciones, Hawái 4-143</translation>
+    </message>
+    <message>
+        <source>300 g weighted defects, Indonesia 2008</source>
+        <translation>300 g, defectos con peso, Indonesia 2008</translation>
+    </message>
+    <message>
+        <source>350 g full defects, 2018</source>
+        <translation>350 g, defectos completos, 2018</translation>
+    </message>
+    <message>
+        <source>A farm&apos;s own count by a published table, not a certificate of the body that publishes it.</source>
+        <translation>Conteo propio de la finca con una tabla publicada, no un certificado de quien la publica.</translation>
+    </message>
+    <message>
+        <source>Export limits, ICO resolution 420</source>
+        <translation>Límites de exportación, resolución 420 de la OIC</translation>
+    </message>
+    <message>
+        <source>Extra Fancy</source>
+        <translation>Extra Fancy</translation>
+    </message>
+    <message>
+        <source>Fancy</source>
+        <translation>Fancy</translation>
+    </message>
+    <message>
+        <source>Natural Prime</source>
+        <translation>Natural Prime</translation>
+    </message>
+    <message>
+        <source>No. 1</source>
+        <translation>No. 1</translation>
+    </message>
+    <message>
+        <source>No. 3</source>
+        <translation>No. 3</translation>
+    </message>
+    <message>
+        <source>Prime</source>
+        <translation>Prime</translation>
+    </message>
+    <message>
+        <source>Round holes, India</source>
+        <translation>Hoyo redondo, India</translation>
+    </message>
+    <message>
+        <source>Round holes, Indonesia 2008</source>
+        <translation>Hoyo redondo, Indonesia 2008</translation>
+    </message>
+    <message>
+        <source>Select</source>
+        <translation>Select</translation>
+    </message>
+    <message>
+        <source>The table prints whole numbers (11, then 12): here anything over 11 is grade 2. Insect-damaged beans not told apart by holes count as more than one hole.</source>
+        <translation>La tabla trae números enteros (11, luego 12): aquí todo lo que pasa de 11 es grado 2. Los granos brocados sin distinguir por hoyos cuentan como de más de un hoyo.</translation>
+    </message>
+    <message>
+        <source>Voluntary targets for exported coffee; moisture by ISO 6673.</source>
+        <translation>Metas voluntarias para café de exportación; humedad por ISO 6673.</translation>
+    </message>
+    <message>
+        <source>Where the rule prints a range (2 to 5 insect-bored beans, 2 to 3 small husks) the kinds below say which end is used; the three kinds of bored bean are common practice.</source>
+        <translation>Donde la regla trae un rango (2 a 5 granos brocados, 2 a 3 cáscaras pequeñas), los tipos de abajo dicen qué extremo se usa; los tres tipos de brocado son práctica común.</translation>
+    </message>
+    <message>
+        <source>Which beans are full and which lesser imperfections stands in 4-143-6(i), which could not be read: sort them by the rule itself and count the two kinds. Bean size (type I on 19, 18 or 16; type II on 13, 12 or 10) is judged by the inspector; an inspection tolerance of 0.2 points of moisture is reported, the rule says 12 %.</source>
+        <translation>Qué granos son imperfección completa o menor está en 4-143-6(i), que no se pudo leer: separarlos por la propia regla y contar los dos tipos. El tamaño (tipo I en 19, 18 o 16; tipo II en 13, 12 o 10) lo juzga el inspector; se habla de una tolerancia de inspección de 0.2 puntos de humedad, la regla dice 12 %.</translation>
+    </message>
+    <message>
+        <source>grade 1</source>
+        <translation>grado 1</translation>
+    </message>
+    <message>
+        <source>grade 2</source>
+        <translation>grado 2</translation>
+    </message>
+    <message>
+        <source>grade 3</source>
+        <translation>grado 3</translation>
+    </message>
+    <message>
+        <source>grade 4</source>
+        <translation>grado 4</translation>
+    </message>
+    <message>
+        <source>grade 4a</source>
+        <translation>grado 4a</translation>
+    </message>
+    <message>
+        <source>grade 4b</source>
+        <translation>grado 4b</translation>
+    </message>
+    <message>
+        <source>grade 5</source>
+        <translation>grado 5</translation>
+    </message>
+    <message>
+        <source>grade 6</source>
+        <translation>grado 6</translation>
+    </message>
+    <message>
+        <source>type 2</source>
+        <translation>tipo 2</translation>
+    </message>
+    <message>
+        <source>type 3</source>
+        <translation>tipo 3</translation>
+    </message>
+    <message>
+        <source>type 4</source>
+        <translation>tipo 4</translation>
+    </message>
+    <message>
+        <source>type 5</source>
+        <translation>tipo 5</translation>
+    </message>
+    <message>
+        <source>type 6</source>
+        <translation>tipo 6</translation>
+    </message>
+    <message>
+        <source>type 7</source>
+        <translation>tipo 7</translation>
+    </message>
+    <message>
+        <source>type 8</source>
+        <translation>tipo 8</translation>
+    </message>
+    <message>
+        <source>within the export limits</source>
+        <translation>dentro de los límites de exportación</translation>
+    </message>
+    <message>
+        <source>within the limits for specialty</source>
+        <translation>dentro de los límites de especialidad</translation>
     </message>
 </context>
 <context>
     <name>today</name>
     <message>
         <source>Nothing is due. The yard may rest, and so may you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada pendiente. El patio puede descansar, y la gente también.</translation>
     </message>
     <message>
         <source>first</source>
-        <translation type="unfinished"></translation>
+        <translation>primero</translation>
+    </message>
+    <message>
+        <source>when RH is under {rh}</source>
+        <translation>cuando la HR baje de {rh}</translation>
+    </message>
+    <message>
+        <source>yesterday {low}–{high} · {rh} · {rain}</source>
+        <translation>ayer {low}–{high} · {rh} · {rain}</translation>
     </message>
     <message>
         <source>you expect no rain</source>
-        <translation type="unfinished"></translation>
+        <translation>no se espera lluvia</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy</translation>
     </message>
     <message>
         <source>tomorrow</source>
-        <translation type="unfinished"></translation>
+        <translation>mañana</translation>
     </message>
     <message>
         <source>method not written</source>
-        <translation type="unfinished"></translation>
+        <translation>método sin escribir</translation>
+    </message>
+    <message>
+        <source>cover, {minutes}</source>
+        <translation>tapar, {minutes}</translation>
     </message>
     <message>
         <source>free beds</source>
-        <translation type="unfinished"></translation>
+        <translation>camas libres</translation>
+    </message>
+    <message>
+        <source>good hours, usually {a}–{b}</source>
+        <translation>horas buenas, usual {a}–{b}</translation>
+    </message>
+    <message>
+        <source>hold of {weight} of {lot} ends {day}</source>
+        <translation>apartado de {weight} de {lot} vence {day}</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>read {n} beds</source>
+        <translation>leer {n} camas</translation>
+    </message>
+    <message>
+        <source>sample of {lot}, due {day}</source>
+        <translation>muestra de {lot}, toca {day}</translation>
     </message>
     <message>
         <source>type the sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>copiar las hojas</translation>
+    </message>
+    <message>
+        <source>you expect rain from {day}</source>
+        <translation>se espera lluvia desde {day}</translation>
+    </message>
+    <message>
+        <source>{a}–{b}</source>
+        <translation>{a}–{b}</translation>
+    </message>
+    <message>
+        <source>{beds}</source>
+        <translation>{beds}</translation>
+    </message>
+    <message>
+        <source>{lot} to beds {beds}</source>
+        <translation>{lot} a camas {beds}</translation>
+    </message>
+    <message>
+        <source>{lot} to beds {beds}; not free yet: {taken}</source>
+        <translation>{lot} a camas {beds}; no libres aún: {taken}</translation>
+    </message>
+    <message>
+        <source>{lot}, {weight}</source>
+        <translation>{lot}, {weight}</translation>
+    </message>
+    <message>
+        <source>{vessel} {lot} from {at}</source>
+        <translation>{vessel} {lot} desde {at}</translation>
+    </message>
+    <message>
+        <source>{wet}: in damper air they would take water up</source>
+        <translation>{wet}: con aire más húmedo agarran agua</translation>
+    </message>
+    <message>
+        <source>{wet}: wetter than any morning air</source>
+        <translation>{wet}: más mojado que cualquier aire de la mañana</translation>
+    </message>
+    <message>
+        <source>{when}: {weight} for {lot}</source>
+        <translation>{when}: {weight} para {lot}</translation>
+    </message>
+</context>
+<context>
+    <name>units</name>
+    <message>
+        <source>Is {typed} {big} or {small}?</source>
+        <translation>¿{typed} es {big} o {small}?</translation>
+    </message>
+    <message>
+        <source>{n}</source>
+        <translation>{n}</translation>
+    </message>
+    <message>
+        <source>“{typed}” is not a number.</source>
+        <translation>“{typed}” no es un número.</translation>
+    </message>
+    <message>
+        <source>“{unit}” is not a temperature; use C or F.</source>
+        <translation>“{unit}” no es una temperatura; usar C o F.</translation>
+    </message>
+    <message>
+        <source>“{unit}” is not a weight; use kg, g, lb, oz or qq.</source>
+        <translation>“{unit}” no es un peso; usar kg, g, lb, oz o qq.</translation>
     </message>
 </context>
 <context>
     <name>watch</name>
     <message>
         <source>not of this lot</source>
-        <translation type="unfinished"></translation>
+        <translation>no es de este lote</translation>
+    </message>
+    <message>
+        <source>{file} is new in the watched folder. Where does it measure {lot}?</source>
+        <translation>{file} es nuevo en la carpeta vigilada. ¿Dónde mide {lot}?</translation>
+    </message>
+    <message>
+        <source>{vessel}, logger {logger}</source>
+        <translation>{vessel}, registrador {logger}</translation>
     </message>
     <message>
         <source>leave this file alone</source>
-        <translation type="unfinished"></translation>
+        <translation>dejar en paz este archivo</translation>
     </message>
 </context>
 <context>
     <name>weather</name>
     <message>
         <source>Every weather day needs all its columns.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada día de tiempo necesita todas sus columnas.</translation>
     </message>
     <message>
         <source>Weather days must follow each other, one row a day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los días de tiempo deben seguirse, un renglón por día.</translation>
     </message>
     <message>
         <source>Good drying hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Las horas buenas de secado</translation>
     </message>
     <message>
         <source>A lowest temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Una temperatura más baja</translation>
     </message>
     <message>
         <source>A highest temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Una temperatura más alta</translation>
     </message>
     <message>
         <source>A mean humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Una humedad media</translation>
     </message>
     <message>
         <source>A day&apos;s rain</source>
-        <translation type="unfinished"></translation>
+        <translation>La lluvia de un día</translation>
     </message>
     <message>
         <source>An outlook is one of sun, mixed, grey or rain.</source>
+        <translation>Lo esperado es sol, mixto, gris o lluvia.</translation>
+    </message>
+</context>
+<context>
+    <name>weigh_grid</name>
+    <message>
+        <source>Begin one: g on the page Picking.</source>
+        <translation>Empezar uno: g en la página Corte.</translation>
+    </message>
+    <message>
+        <source>No lot has begun, so there is nothing to weigh in.</source>
+        <translation>No ha empezado ningún lote; no hay nada que pesar.</translation>
+    </message>
+    <message>
+        <source>afternoon</source>
+        <translation>tarde</translation>
+    </message>
+    <message>
+        <source>block {block}, {half}, {day}</source>
+        <translation>parcela {block}, {half}, {day}</translation>
+    </message>
+    <message>
+        <source>morning</source>
+        <translation>mañana</translation>
+    </message>
+    <message>
+        <source>planned for {lot}</source>
+        <translation>planeado para {lot}</translation>
+    </message>
+    <message>
+        <source>round of block {block} planned for {day}</source>
+        <translation>pasada de parcela {block} planeada para {day}</translation>
+    </message>
+    <message>
+        <source>{n} rows of {all} kept, the last at {at}</source>
+        <translation>{n} renglones de {all} guardados, el último {at}</translation>
+    </message>
+    <message>
+        <source>{weight}</source>
+        <translation>{weight}</translation>
+    </message>
+    <message>
+        <source>{weight} of {plan} planned</source>
+        <translation>{weight} de {plan} planeados</translation>
+    </message>
+    <message>
+        <source>{weight} today; nothing was planned</source>
+        <translation>{weight} hoy; no había nada planeado</translation>
+    </message>
+</context>
+<context>
+    <name>yard</name>
+    <message>
+        <source>Covered {beds}.</source>
+        <translation>Tapado {beds}.</translation>
+    </message>
+    <message>
+        <source>Opened {beds}.</source>
+        <translation>Destapado {beds}.</translation>
+    </message>
+    <message>
+        <source>{at}. Nothing lies on the beds.</source>
+        <translation>{at}. No hay nada en las camas.</translation>
+    </message>
+    <message>
+        <source>{at}. {used} of {beds} beds in use</source>
+        <translation>{at}. {used} de {beds} camas en uso</translation>
+    </message>
+    <message>
+        <source>{line}.</source>
+        <translation>{line}.</translation>
+    </message>
+    <message>
+        <source>{line}; {n} to see to at once.</source>
+        <translation>{line}; {n} por atender ya.</translation>
+    </message>
+    <message>
+        <source>{line}; {rain} of rain today</source>
+        <translation>{line}; {rain} de lluvia hoy</translation>
+    </message>
+    <message>
+        <source>{lot} covered since {since}: open as soon as it is dry</source>
+        <translation>{lot} tapado desde {since}: destapar en cuanto seque</translation>
+    </message>
+    <message>
+        <source>{lot} filled into {places}.</source>
+        <translation>{lot} llenado en {places}.</translation>
+    </message>
+    <message>
+        <source>{lot} is at {m}: weigh it into the store</source>
+        <translation>{lot} está a {m}: pesarlo a bodega</translation>
+    </message>
+    <message>
+        <source>{lot} moved to {places}.</source>
+        <translation>{lot} movido a {places}.</translation>
+    </message>
+    <message>
+        <source>{lot} on {place}</source>
+        <translation>{lot} en {place}</translation>
+    </message>
+    <message>
+        <source>{lot} spread on {places}.</source>
+        <translation>{lot} tendido en {places}.</translation>
+    </message>
+    <message>
+        <source>{lot} took up water, {a} to {b}: keep it apart</source>
+        <translation>{lot} agarró agua, {a} a {b}: tenerlo aparte</translation>
+    </message>
+    <message>
+        <source>{lot} weighed into the store.</source>
+        <translation>{lot} pesado a bodega.</translation>
+    </message>
+    <message>
+        <source>{text}</source>
+        <translation>{text}</translation>
+    </message>
+    <message>
+        <source>{weight}</source>
+        <translation>{weight}</translation>
+    </message>
+</context>
+<context>
+    <name>yard_sheet</name>
+    <message>
+        <source>The beans’ warmth alone is no reading.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

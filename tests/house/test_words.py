@@ -48,12 +48,7 @@ def messages(file: Path) -> list[tuple[str, str, str, bool]]:
 def test_the_list_of_sentences_is_fresh(source: Path, tmp_path: Path) -> None:
     copy = tmp_path / source.name
     shutil.copy(source, copy)
-    files = sorted(name_of(path) for path in python() if name_of(path).startswith("farmdesk/"))
-    words = [
-        TOOLS / "pyside6-lupdate", "-silent", "-no-obsolete", "-locations", "none", "-tr-function-alias",
-        "QT_TRANSLATE_NOOP+=N_", *files, "-ts", copy,
-    ]  # fmt: skip
-    subprocess.run(words, check=True, cwd=ROOT, capture_output=True)
+    subprocess.run([sys.executable, ROOT / "installer" / "words.py", copy], check=True)
     had = {(context, text) for context, text, _, _ in messages(source)}
     has = {(context, text) for context, text, _, _ in messages(copy)}
     assert has - had == set(), AGAIN
