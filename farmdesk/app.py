@@ -164,7 +164,7 @@ def run(path: Path | None, *, fresh: bool = False, quit_after_paint: bool = Fals
     """Open the window on a season (None: the practice season) until it is closed; returns the exit code."""
     share_the_interpreter()
     qt = QApplication(sys.argv[:1])
-    qt.setApplicationName("Farmdesk")
+    qt.setApplicationName("farmdesk")
     qt.setStyle("Fusion")
     theme.load_fonts()
     crashes = write_log()

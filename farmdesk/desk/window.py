@@ -72,7 +72,6 @@ class Window(QWidget):
         self.ruler = Ruler(desk, self)
         self.notice = problems.Notice(self)
         self.edge = Edge(self)
-        self.setWindowTitle("Farmdesk")
         self.setMinimumSize(900, 560)
         self._connect()
         self._fold = QTimer(self)
@@ -128,6 +127,12 @@ class Window(QWidget):
         self.ruler.show_story(self.story)
         self.road.say(self.road.words_under(self.story, known.season, self.desk))
         self.edge.setVisible(self.story.practice)
+        self._name_window()
+
+    def _name_window(self) -> None:
+        """The page and the farm's own name."""
+        names = (self.page and self.page.windowTitle(), self.story and self.story.farm)
+        self.setWindowTitle(" – ".join(filter(None, names)))
 
     # pages
 
@@ -177,12 +182,12 @@ class Window(QWidget):
             self.ruler.show_span(None)
             self._lay_out()
             page.show()
-            if before is not None:
+            if before:
                 before.hide()
             self.edge.raise_()
             self.ruler.raise_()
             page.setFocus(Qt.FocusReason.OtherFocusReason)
-            self.setWindowTitle(f"{page.windowTitle() or self.road.items[name].plain} – Farmdesk")
+            self._name_window()
         self.road.choose(page.place or name)
         if page.stale:
             page.refresh()
@@ -374,13 +379,11 @@ class Window(QWidget):
 
     def _lay_out(self) -> None:
         px = look().px
-        width, height = self.width(), self.height()
-        top = px(road.HEIGHT_PX)
+        width, height, top = self.width(), self.height(), px(road.HEIGHT_PX)
         band = px(ruler.HEIGHT_PX if height >= LOW_HEIGHT_PX * look().scale else ruler.LOW_PX)
         low = height - band
-        said = self.notice.height_for(width) if self.notice.sentence else 0
+        said, over = self.notice.height_for(width) if self.notice.sentence else 0, px(ruler.OVER_PX)
         self.road.setGeometry(0, 0, width, top)
-        over = px(ruler.OVER_PX)
         self.ruler.setGeometry(0, low - over, width, band + over)
         self.notice.setGeometry(0, low - said, width, said)
         self.edge.setGeometry(0, top, px(8), low - top)

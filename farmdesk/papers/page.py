@@ -86,7 +86,6 @@ class Page:
         self.canvas.setTitle(title)
         self.canvas.setAuthor(farm)
         self.canvas.setSubject(title)
-        self.canvas.setCreator("Farmdesk")
         stamp = f"D:{made:%Y%m%d}000000Z"
         self.canvas.setDateFormatter(lambda *_: stamp)
         self._shades: dict[str, str] = {**_table()["print"]}

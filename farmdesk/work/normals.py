@@ -85,6 +85,7 @@ def normals(picture: Picture, lot: LotPicture) -> tuple[tuple[Normal, ...], Text
             normal = N_("normals", "{low}–{high}", low=Num(low, "", decimals), high=Num(high, unit, decimals))
             unusual = own is not None and abs(own * scale - middle) > UNUSUAL_MADS * max(spread, 10.0**-decimals)
         if own is not None or normal is not None:
+            own_words: Text | None
             if own is not None:
                 own_words = N_("normals", "{value}", value=Num(own * scale, unit, decimals))
             else:
