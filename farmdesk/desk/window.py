@@ -131,7 +131,7 @@ class Window(QWidget):
 
     def _name_window(self) -> None:
         """The page and the farm's own name."""
-        names = (self.page and self.page.windowTitle(), self.story and self.story.farm)
+        names = self.page.windowTitle() if self.page else "", self.story.farm if self.story else ""
         self.setWindowTitle(" – ".join(filter(None, names)))
 
     # pages
