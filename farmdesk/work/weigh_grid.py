@@ -64,8 +64,9 @@ class Column:
 
 @dataclass(frozen=True, eq=False)
 class WeighSheet:
-    """A sheet with everything that its page shows. `blocks`, `lots` and `crew` are what may be chosen."""
+    """A sheet with everything that its page shows, at an instant [UTC s]. `crew` are the codes on the paper."""
 
+    at_utc_s: int
     key: SheetKey
     check: str
     variety: str
@@ -80,8 +81,6 @@ class WeighSheet:
     crew: tuple[str, ...]
     usual: dict[str, Usual]
     kept: Text | None
-    lots: tuple[str, ...]
-    blocks: tuple[str, ...]
     next_hour_utc_s: int
 
     @property
@@ -123,9 +122,9 @@ def sheet_of(farm: OpenFarm, key: SheetKey | None = None, at_utc_s: int | None =
         if e.body.quantity == f"weight {key.half_day}" and e.body.day == day
     )
     return WeighSheet(
-        key, check_character(key.lot), variety, rows, skipped, columns, sum(row.net_g for row in rows),
+        now_of(picture), key, check_character(key.lot), variety, rows, skipped, columns, sum(row.net_g for row in rows),
         sum(column.grams for column in columns), plan, rests, _platform(picture, lot, key.day), crew, usual,
-        kept_of(picture, key), _lots(picture), tuple(picture.things.blocks), _hour(picture, key, rows),
+        kept_of(picture, key), _hour(picture, key, rows),
     )  # fmt: skip
 
 

@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from contextlib import suppress
 from typing import TYPE_CHECKING
 
+from farmdesk.desk.pages.sheet_head import HALVES
 from farmdesk.desk.pages.short_form import ShortForm, Side, read_lot_typed
-from farmdesk.desk.pages.weigh_in import HALVES
 from farmdesk.desk.widgets.form_row import Act, Field
 from farmdesk.errors import FarmError, NotPossible
 from farmdesk.picture.entries import Ripeness

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -31,18 +32,21 @@ if TYPE_CHECKING:
 
 MARGIN_PX, LEFT_PX, FIELD_PX = 20, 420, 34
 PRINT_PX = 2480  # A4 across at 300 dots an inch
-KINDS = ("yard sheet", "night sheet", "rain list", "lot sheet")
+KINDS = ("yard sheet", "night sheet", "rain list", "weigh sheet", "pay sheet", "lot sheet")
 
 
 @dataclass(frozen=True)
 class Wish:
-    """Which paper, of which lot, on what, in which language ("" is the farm's for the crew, English for others)."""
+    """Which paper, of which lot or pay week, on what, in which language ("" is the farm's for the crew, English
+    for others).
+    """
 
     kind: str = "yard sheet"
     lot: str = ""
     size: str = "a4"
     language: str = ""
     mono: bool = False
+    week: str = ""  # first day of the pay week, ISO
 
 
 @dataclass(frozen=True)
@@ -70,14 +74,20 @@ class Drawing:
 
 def basis_of(farm: OpenFarm, wish: Wish, at_utc_s: int | None) -> Basis:
     """Ask the season for what a paper needs, at an instant [UTC s]; None is now. On the desk lane."""
+    from farmdesk.work.pay_story import pay_story
     from farmdesk.work.sheet import sheet_story
     from farmdesk.work.today import today_story
+    from farmdesk.work.weigh_grid import sheet_of
 
     lots = farm.seen(at_utc_s).lots
     codes = tuple(sorted(code for code, lot in lots.items() if lot.birth is not None))
     if wish.kind == "lot sheet":
         wish = replace(wish, lot=wish.lot or next(iter(codes), ""))
         story: Any = sheet_story(farm, wish.lot, at_utc_s) if wish.lot else None
+    elif wish.kind == "weigh sheet":
+        story = sheet_of(farm, None, at_utc_s)
+    elif wish.kind == "pay sheet":
+        story = pay_story(farm, date.fromisoformat(wish.week) if wish.week else None, at_utc_s)
     else:
         story = today_story(farm, at_utc_s)
     about = farm.things.farm
@@ -88,6 +98,8 @@ def make(basis: Basis) -> bytes:
     """Write the PDF; on the bench lane."""
     from farmdesk.papers.day_sheets import write_night_sheet, write_rain_list, write_yard_sheet
     from farmdesk.papers.lot_sheet import write_lot_sheet
+    from farmdesk.papers.pay_sheet import write_pay_sheet
+    from farmdesk.papers.weigh_sheet import write_weigh_sheet
 
     wish, file = basis.wish, io.BytesIO()
     language = wish.language or ("en" if wish.kind == "lot sheet" else basis.crew_language)
@@ -96,6 +108,7 @@ def make(basis: Basis) -> bytes:
     else:
         crew: dict[str, Callable[..., None]] = {
             "yard sheet": write_yard_sheet, "night sheet": write_night_sheet, "rain list": write_rain_list,
+            "weigh sheet": write_weigh_sheet, "pay sheet": write_pay_sheet,
         }  # fmt: skip
         crew[wish.kind](
             basis.story, words(language), file, time=basis.time, farm=basis.farm, practice=basis.practice,
@@ -183,6 +196,8 @@ class PapersPage(Page):
             "yard sheet": (self.tr("Yard sheet"), self.tr("opening, readings, for the yard")),
             "night sheet": (self.tr("Night sheet"), self.tr("vessels and their likely ends")),
             "rain list": (self.tr("Rain list"), self.tr("the order of covering, by the tarps")),
+            "weigh sheet": (self.tr("Weigh-in sheet"), self.tr("codes down, half-days across")),
+            "pay sheet": (self.tr("Pay sheet"), self.tr("to be signed, with notes and coins")),
             "lot sheet": (self.tr("Lot sheet"), self.tr("one lot on one page, for a buyer")),
         }
         self.names = {kind: name for kind, (name, _) in names.items()}
@@ -248,7 +263,8 @@ class PapersPage(Page):
         )
         if kind:
             lot = target.value.removeprefix("lot sheet").strip() if kind == "lot sheet" else ""
-            self._want(replace(self.wish, kind=kind, lot=lot or self.wish.lot))
+            week = target.value.removeprefix("pay sheet").strip() if kind == "pay sheet" else ""
+            self._want(replace(self.wish, kind=kind, lot=lot or self.wish.lot, week=week or self.wish.week))
             self.list.selectRow(KINDS.index(kind))
 
     # wishes

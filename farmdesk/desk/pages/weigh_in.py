@@ -10,17 +10,17 @@ from collections.abc import Callable, Sequence
 from datetime import date
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QRect, Slot
+from PySide6.QtCore import Slot
 from PySide6.QtGui import QPaintEvent
 
 from farmdesk.clock import FarmTime
-from farmdesk.desk.pages.weigh_side import paint_side
+from farmdesk.desk.pages.sheet_head import joined, nothing, read_head
+from farmdesk.desk.pages.weigh_side import WeighSide
 from farmdesk.desk.widgets.form_row import Field
-from farmdesk.desk.widgets.ink import Ink
-from farmdesk.desk.widgets.rows_pane import RowsPane, Written
-from farmdesk.errors import NotPossible, Question
+from farmdesk.desk.widgets.rows_pane import Written
+from farmdesk.errors import Question
 from farmdesk.picture.codes import check_character
-from farmdesk.text import N_, Moment
+from farmdesk.text import Moment
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.weigh_grid import SheetKey, WeighSheet, said_of, usual_words
 
@@ -28,54 +28,11 @@ if TYPE_CHECKING:
     from farmdesk.desk.pages.picking import PickingPage
     from farmdesk.work.farm import OpenFarm
 
-HALVES = {"1": "am", "2": "pm", "am": "am", "pm": "pm", "a": "am", "p": "pm"}
-UNITS = {"1": "kg", "2": "lb", "3": "qq"}
 SCALE = "scale-1"
 USUAL_PX = 66
 
 
-def read_head(farm: OpenFarm, values: dict[str, str], today: date) -> tuple[SheetKey, int | None, str]:
-    """The head of a sheet as typed: which one, when it was weighed [UTC s, None: its usual hour], its unit.
-
-    Raises NotPossible for what is not known.
-    """
-    from farmdesk.work.picking import read_lot
-
-    lot = read_lot(farm, values["lot"])
-    blocks = list(farm.things.blocks)
-    block = values["block"].upper()
-    if block.isdigit() and 0 < int(block) <= len(blocks):
-        block = blocks[int(block) - 1]
-    if block not in blocks:
-        raise NotPossible(N_("picking", "The farm has no block {block}.", block=block or "?"))
-    half = HALVES.get(values["half"].lower())
-    if half is None:
-        raise NotPossible(N_("picking", "A half-day is 1 for the morning or 2 for the afternoon."))
-    day = read_day(values["day"], today)
-    hour = farm.time.typed(day, values["hour"]) if values["hour"] else None
-    unit = UNITS.get(values["unit"], values["unit"].lower() or "kg")
-    if unit not in UNITS.values():
-        raise NotPossible(N_("picking", "A sheet is in kg, lb or qq."))
-    return SheetKey(lot, block, half, day), hour, unit
-
-
-def read_day(typed: str, today: date) -> date:
-    """A day as typed, the newest that is not ahead: `14`, `14.1`, `9/12`. Raises NotPossible."""
-    parts = typed.replace("/", ".").replace("-", ".").split(".")
-    try:
-        day, month = int(parts[0]), int(parts[1]) if len(parts) > 1 and parts[1] else 0
-        for back in range(13):
-            year, at = divmod(today.year * 12 + today.month - 1 - back, 12)
-            if month in (0, at + 1):
-                found = date(year, at + 1, day)
-                if found <= today:
-                    return found
-    except (ValueError, IndexError):
-        pass
-    raise NotPossible(N_("picking", "“{typed}” is no day; write it like 14 or 14.1.", typed=typed))
-
-
-class WeighInView(RowsPane):
+class WeighInView(WeighSide):
     """Three modes: `head` (which sheet), `rows`, `column` (the total under it)."""
 
     def __init__(self, page: PickingPage) -> None:
@@ -392,9 +349,6 @@ class WeighInView(RowsPane):
 
     # beside the sheet
 
-    def paint_side(self, ink: Ink, box: QRect) -> None:
-        paint_side(ink, box, self)
-
     def paintEvent(self, event: QPaintEvent) -> None:
         usual = usual_words(self.sheet_story.usual.get(self.picker_typed())) if self.sheet_story else None
         self.open_lead = self.desk.words.say(usual) if usual and self.mode == "rows" else ""
@@ -416,18 +370,3 @@ class WeighInView(RowsPane):
     def check(self) -> str:
         """The check character of the sheet's lot."""
         return check_character(self.key.lot) if self.key else ""
-
-
-def joined(first: Done, second: Done) -> Done:
-    """Two acts of one form as one, named by the first."""
-    if not first.entries:
-        return Done(second.changes, second.entries, first.label, second.inverse, second.lot)
-    ids = (*first.entries, *second.entries)
-    return Done(first.changes | second.changes, ids, first.label, lambda farm: farm.strike(ids), second.lot)
-
-
-def nothing(lot: str) -> Done:
-    """A form that was left empty."""
-    from farmdesk.work.changes import Changes
-
-    return Done(Changes(), (), N_("picking", "no total written"), None, lot)
