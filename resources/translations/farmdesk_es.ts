@@ -2,93 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
-    <name></name>
-    <message>
-        <source>Each row is on disk before the next one opens.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No row yet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Same slips</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Written so far</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>afternoon</source>
-        <translation type="unfinished">tarde</translation>
-    </message>
-    <message>
-        <source>block {block}, {half}, {n} sacks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>block {block}, {variety}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>kept</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>kept once; nothing is written twice</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>morning</source>
-        <translation type="unfinished">mañana</translation>
-    </message>
-    <message>
-        <source>picker</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the scale’s own total</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>too few sacks to say what is usual</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>typed now</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>usually {low}–{high} kg, last {n} sacks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{codes}: unassigned, to be named before pay</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{n} asked</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{n} of {all} kept slips typed again</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{n} rows, the last at {at}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{n} sacks on this sheet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{sum} kg today of ≈ {plan} planned</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>AskLine</name>
     <message>
         <source>Enter writes it; Esc goes back</source>
@@ -195,83 +108,83 @@
     <name>CountView</name>
     <message>
         <source>Count at least 50 fruits; 100 is usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contar al menos 50 frutos; lo usual es 100.</translation>
     </message>
     <message>
         <source>Counted before</source>
-        <translation type="unfinished"></translation>
+        <translation>Contado antes</translation>
     </message>
     <message>
         <source>Fewer than 50 fruits say little; count more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos de 50 frutos dicen poco; contar más.</translation>
     </message>
     <message>
         <source>Fruits by class, in the order of the tray; half-day 1 morning, 2 afternoon. An empty box is none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frutos por clase, en el orden de la bandeja; media jornada 1 mañana, 2 tarde. Casilla vacía es ninguno.</translation>
     </message>
     <message>
         <source>Green above the limit of {limit} %, even at the low end of its range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verde sobre el límite de {limit} %, aun en lo bajo de su rango.</translation>
     </message>
     <message>
         <source>Green within the limit of {limit} % by its low end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verde dentro del límite de {limit} % por lo bajo de su rango.</translation>
     </message>
     <message>
         <source>Ripeness count</source>
-        <translation type="unfinished"></translation>
+        <translation>Conteo de maduración</translation>
     </message>
     <message>
         <source>What chance does</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hace la suerte</translation>
     </message>
     <message>
         <source>between {low} and {high} %</source>
-        <translation type="unfinished"></translation>
+        <translation>entre {low} y {high} %</translation>
     </message>
     <message>
         <source>block</source>
-        <translation type="unfinished">parcela</translation>
+        <translation>parcela</translation>
     </message>
     <message>
         <source>bored</source>
-        <translation type="unfinished"></translation>
+        <translation>brocado</translation>
     </message>
     <message>
         <source>dried</source>
-        <translation type="unfinished"></translation>
+        <translation>seco</translation>
     </message>
     <message>
         <source>green</source>
-        <translation type="unfinished">oro</translation>
+        <translation>verde</translation>
     </message>
     <message>
         <source>half-day</source>
-        <translation type="unfinished">media jornada</translation>
+        <translation>media jornada</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished">lote</translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>over-ripe</source>
-        <translation type="unfinished"></translation>
+        <translation>sobremaduro</translation>
     </message>
     <message>
         <source>ripe</source>
-        <translation type="unfinished">maduro</translation>
+        <translation>maduro</translation>
     </message>
     <message>
         <source>ripe of {n} fruits</source>
-        <translation type="unfinished"></translation>
+        <translation>maduro de {n} frutos</translation>
     </message>
     <message>
         <source>turning</source>
-        <translation type="unfinished"></translation>
+        <translation>pintón</translation>
     </message>
     <message>
         <source>{low}–{high} % ripe of {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>{low}–{high} % maduro de {n}</translation>
     </message>
 </context>
 <context>
@@ -403,7 +316,7 @@
     </message>
     <message>
         <source>end of the season</source>
-        <translation type="unfinished"></translation>
+        <translation>fin de la temporada</translation>
     </message>
     <message>
         <source>larger</source>
@@ -657,59 +570,59 @@
     <name>FillView</name>
     <message>
         <source>Fill vessels</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenar pilas</translation>
     </message>
     <message>
         <source>No lot waits at the intake.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay lote en espera en el recibo.</translation>
     </message>
     <message>
         <source>One vessel a row, by code or by its number in the list; its weight; the hour if it was not now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pila por renglón, por código o por su número en la lista; su peso; la hora si no fue ahora.</translation>
     </message>
     <message>
         <source>Vessels</source>
-        <translation type="unfinished">Pilas</translation>
+        <translation>Pilas</translation>
     </message>
     <message>
         <source>filled at</source>
-        <translation type="unfinished"></translation>
+        <translation>llenada a las</translation>
     </message>
     <message>
         <source>free</source>
-        <translation type="unfinished"></translation>
+        <translation>libre</translation>
     </message>
     <message>
         <source>in {vessel} already</source>
-        <translation type="unfinished"></translation>
+        <translation>ya en {vessel}</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished">lote</translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>this needs, at {n} kg a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>esto necesita, a {n} kg el litro</translation>
     </message>
     <message>
         <source>vessel</source>
-        <translation type="unfinished">pila</translation>
+        <translation>pila</translation>
     </message>
     <message>
         <source>waits at the intake</source>
-        <translation type="unfinished"></translation>
+        <translation>espera en el recibo</translation>
     </message>
     <message>
         <source>weight</source>
-        <translation type="unfinished"></translation>
+        <translation>peso</translation>
     </message>
     <message>
         <source>{n} too much for {vessel}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} de más para {vessel}.</translation>
     </message>
     <message>
         <source>{vessel} takes</source>
-        <translation type="unfinished"></translation>
+        <translation>en {vessel} caben</translation>
     </message>
 </context>
 <context>
@@ -1091,43 +1004,43 @@
     <name>NewLotView</name>
     <message>
         <source>A lot begins</source>
-        <translation type="unfinished"></translation>
+        <translation>Empieza un lote</translation>
     </message>
     <message>
         <source>Method by letter or number; the code is proposed; a typed check character must be the right one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Método por letra o número; el código se propone; si se escribe el signo de control, debe ser el correcto.</translation>
     </message>
     <message>
         <source>Methods</source>
-        <translation type="unfinished"></translation>
+        <translation>Métodos</translation>
     </message>
     <message>
         <source>Planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Planeado</translation>
     </message>
     <message>
         <source>The small character guards a hand-copied code; it is written behind it on every paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>El signo pequeño cuida un código copiado a mano; va detrás de él en cada papel.</translation>
     </message>
     <message>
         <source>also called</source>
-        <translation type="unfinished"></translation>
+        <translation>también llamado</translation>
     </message>
     <message>
         <source>code</source>
-        <translation type="unfinished"></translation>
+        <translation>código</translation>
     </message>
     <message>
         <source>method</source>
-        <translation type="unfinished">método</translation>
+        <translation>método</translation>
     </message>
     <message>
         <source>new lot</source>
-        <translation type="unfinished"></translation>
+        <translation>lote nuevo</translation>
     </message>
     <message>
         <source>{said}. Weigh-in is next: Esc, then w.</source>
-        <translation type="unfinished"></translation>
+        <translation>{said}. Sigue la pesada: Esc, luego w.</translation>
     </message>
 </context>
 <context>
@@ -1325,7 +1238,7 @@
     </message>
     <message>
         <source>Pay sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Planilla</translation>
     </message>
     <message>
         <source>The season has no lot yet; the sheets for the crew can be made.</source>
@@ -1333,11 +1246,11 @@
     </message>
     <message>
         <source>Weigh-in sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de pesadas</translation>
     </message>
     <message>
         <source>codes down, half-days across</source>
-        <translation type="unfinished"></translation>
+        <translation>códigos hacia abajo, medias jornadas a lo ancho</translation>
     </message>
     <message>
         <source>one page</source>
@@ -1345,7 +1258,7 @@
     </message>
     <message>
         <source>to be signed, with notes and coins</source>
-        <translation type="unfinished"></translation>
+        <translation>para firmar, con billetes y monedas</translation>
     </message>
     <message>
         <source>{n} pages</source>
@@ -1377,94 +1290,149 @@
     </message>
 </context>
 <context>
-    <name>PayView</name>
+    <name>PaySide</name>
     <message>
-        <source>Pay</source>
-        <translation type="unfinished"></translation>
+        <source>Envelope of {picker}</source>
+        <translation>Sobre de {picker}</translation>
     </message>
     <message>
-        <source>adjusted</source>
-        <translation type="unfinished"></translation>
+        <source>For the bank</source>
+        <translation>Para el banco</translation>
+    </message>
+    <message>
+        <source>Weeks</source>
+        <translation>Semanas</translation>
     </message>
     <message>
         <source>advance</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>bonus</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>carried</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>day</source>
-        <translation type="unfinished">día</translation>
+        <translation>adelanto</translation>
     </message>
     <message>
         <source>day work</source>
-        <translation type="unfinished"></translation>
+        <translation>jornal</translation>
+    </message>
+    <message>
+        <source>from signed weeks</source>
+        <translation>de semanas firmadas</translation>
+    </message>
+    <message>
+        <source>notes and coins, all envelopes</source>
+        <translation>billetes y monedas, todos los sobres</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>sin firmar</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>firmada</translation>
+    </message>
+    <message>
+        <source>without a known picker</source>
+        <translation>sin cortador conocido</translation>
+    </message>
+    <message>
+        <source>{n} pickers, {state}</source>
+        <translation>{n} cortadores, {state}</translation>
+    </message>
+    <message>
+        <source>← → another</source>
+        <translation>← → otra</translation>
+    </message>
+</context>
+<context>
+    <name>PayView</name>
+    <message>
+        <source>Pay</source>
+        <translation>Pago</translation>
+    </message>
+    <message>
+        <source>Pay by picker</source>
+        <translation>Pago por cortador</translation>
+    </message>
+    <message>
+        <source>adjusted</source>
+        <translation>ajuste</translation>
+    </message>
+    <message>
+        <source>advance</source>
+        <translation>adelanto</translation>
+    </message>
+    <message>
+        <source>bonus</source>
+        <translation>extra</translation>
+    </message>
+    <message>
+        <source>carried</source>
+        <translation>queda</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>day work</source>
+        <translation>jornal</translation>
     </message>
     <message>
         <source>for the day</source>
-        <translation type="unfinished"></translation>
+        <translation>por el día</translation>
     </message>
     <message>
         <source>for what</source>
-        <translation type="unfinished"></translation>
+        <translation>para qué</translation>
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished">kg</translation>
+        <translation>kg</translation>
     </message>
     <message>
         <source>name {n} sacks</source>
-        <translation type="unfinished"></translation>
+        <translation>nombrar {n} sacos</translation>
     </message>
     <message>
         <source>net</source>
-        <translation type="unfinished"></translation>
+        <translation>a pagar</translation>
     </message>
     <message>
         <source>overview</source>
-        <translation type="unfinished"></translation>
+        <translation>resumen</translation>
     </message>
     <message>
         <source>part of it</source>
-        <translation type="unfinished"></translation>
+        <translation>parte del día</translation>
     </message>
     <message>
         <source>pay sheet on paper</source>
-        <translation type="unfinished"></translation>
+        <translation>planilla en papel</translation>
     </message>
     <message>
         <source>picker</source>
-        <translation type="unfinished"></translation>
+        <translation>cortador</translation>
     </message>
     <message>
         <source>piece</source>
-        <translation type="unfinished">parte</translation>
+        <translation>destajo</translation>
     </message>
     <message>
         <source>sign the week</source>
-        <translation type="unfinished"></translation>
+        <translation>firmar la semana</translation>
     </message>
     <message>
         <source>task</source>
-        <translation type="unfinished"></translation>
+        <translation>tarea</translation>
     </message>
     <message>
         <source>top-up</source>
-        <translation type="unfinished"></translation>
+        <translation>completa</translation>
     </message>
     <message>
         <source>{n} envelopes</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} sobres</translation>
     </message>
     <message>
         <source>{what}: written</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}: escrito</translation>
     </message>
 </context>
 <context>
@@ -1841,164 +1809,164 @@
     <name>SheetSide</name>
     <message>
         <source>Each row is on disk before the next one opens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada renglón está en el disco antes de abrir el siguiente.</translation>
     </message>
     <message>
         <source>For the gap list tonight</source>
-        <translation type="unfinished"></translation>
+        <translation>Para lo que falta de esta noche</translation>
     </message>
     <message>
         <source>Written so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrito hasta ahora</translation>
     </message>
     <message>
         <source>bed {bed}, {lot}: no reading</source>
-        <translation type="unfinished"></translation>
+        <translation>cama {bed}, {lot}: sin lectura</translation>
     </message>
     <message>
         <source>{n} of {m} rows, the last at {hour}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} de {m} renglones, el último {hour}.</translation>
     </message>
     <message>
         <source>{n} of {m} rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} de {m} renglones.</translation>
     </message>
 </context>
 <context>
     <name>ShortForm</name>
     <message>
         <source>It will come to</source>
-        <translation type="unfinished"></translation>
+        <translation>Quedará en</translation>
     </message>
     <message>
         <source>written {hour}</source>
-        <translation type="unfinished">escrito {hour}</translation>
+        <translation>escrito {hour}</translation>
     </message>
     <message>
         <source>{n} written</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} escritos</translation>
     </message>
 </context>
 <context>
     <name>SortView</name>
     <message>
         <source>Accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Aceptado</translation>
     </message>
     <message>
         <source>No lot waits to be sorted.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay lote en espera de escogida.</translation>
     </message>
     <message>
         <source>Sort and float</source>
-        <translation type="unfinished"></translation>
+        <translation>Escogida y flotes</translation>
     </message>
     <message>
         <source>What was sorted out by hand, and what floated; what stays is accepted. Nothing is 0, not measured is *.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se escogió a mano y lo que flotó; lo que queda es aceptado. Nada es 0, no medido es *.</translation>
     </message>
     <message>
         <source>delivered</source>
-        <translation type="unfinished">entregado</translation>
+        <translation>entregado</translation>
     </message>
     <message>
         <source>floaters</source>
-        <translation type="unfinished">flotes</translation>
+        <translation>flotes</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished">lote</translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>of {all} delivered</source>
-        <translation type="unfinished"></translation>
+        <translation>de {all} entregados</translation>
     </message>
     <message>
         <source>own normal {low}–{high} %, {n} lots of this method</source>
-        <translation type="unfinished"></translation>
+        <translation>lo propio usual {low}–{high} %, {n} lotes de este método</translation>
     </message>
     <message>
         <source>sorted out</source>
-        <translation type="unfinished">escogida</translation>
+        <translation>escogida</translation>
     </message>
     <message>
         <source>too few own lots of this method to say what is normal</source>
-        <translation type="unfinished"></translation>
+        <translation>muy pocos lotes propios de este método para decir lo usual</translation>
     </message>
     <message>
         <source>wet parchment to expect: {wet}, {n} own lots</source>
-        <translation type="unfinished"></translation>
+        <translation>pergamino húmedo que se espera: {wet}, {n} lotes propios</translation>
     </message>
 </context>
 <context>
     <name>SpreadView</name>
     <message>
         <source>Bed and its weight, up to five; + writes them together, for what was not weighed is pulp and juice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cama y su peso, hasta cinco; + los escribe juntos, pues lo que no se pesó es pulpa y jugo.</translation>
     </message>
     <message>
         <source>Free beds</source>
-        <translation type="unfinished"></translation>
+        <translation>Camas libres</translation>
     </message>
     <message>
         <source>How thick it lies</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué tan grueso queda</translation>
     </message>
     <message>
         <source>No lot waits to be spread.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay lote en espera de tender.</translation>
     </message>
     <message>
         <source>Spread on beds</source>
-        <translation type="unfinished"></translation>
+        <translation>Tender en camas</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished">aceptado</translation>
+        <translation>aceptado</translation>
     </message>
     <message>
         <source>as is common</source>
-        <translation type="unfinished"></translation>
+        <translation>lo común</translation>
     </message>
     <message>
         <source>bed</source>
-        <translation type="unfinished">cama</translation>
+        <translation>cama</translation>
     </message>
     <message>
         <source>bed {bed}</source>
-        <translation type="unfinished">cama {bed}</translation>
+        <translation>cama {bed}</translation>
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished">kg</translation>
+        <translation>kg</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished">lote</translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">ninguna</translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>on no bed yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún en ninguna cama</translation>
     </message>
     <message>
         <source>on {n} beds</source>
-        <translation type="unfinished"></translation>
+        <translation>en {n} camas</translation>
     </message>
     <message>
         <source>own {n} lots</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} lotes propios</translation>
     </message>
     <message>
         <source>to expect, {rests}</source>
-        <translation type="unfinished"></translation>
+        <translation>se espera, {rests}</translation>
     </message>
     <message>
         <source>{method}: {n} kg/m² is meant</source>
-        <translation type="unfinished"></translation>
+        <translation>{method}: se quieren {n} kg/m²</translation>
     </message>
 </context>
 <context>
@@ -2181,7 +2149,7 @@
     </message>
     <message>
         <source>likely {time}</source>
-        <translation type="unfinished"></translation>
+        <translation>probable {time}</translation>
     </message>
     <message>
         <source>pH</source>
@@ -2236,87 +2204,174 @@
     <name>WeighInView</name>
     <message>
         <source>Same order of boxes as the paper. Weighed {hour}, {scale}; numbers in {unit}. − above the first row: another sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Casillas en el orden del papel. Pesado {hour}, {scale}; números en {unit}. − sobre el primer renglón: otra hoja.</translation>
     </message>
     <message>
         <source>Weigh-in</source>
-        <translation type="unfinished">Pesadas</translation>
+        <translation>Pesadas</translation>
     </message>
     <message>
         <source>Which sheet? Blocks by letter or number; half-day 1 morning, 2 afternoon; unit 1 kg, 2 lb, 3 qq.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué hoja? Parcela por letra o número; media jornada 1 mañana, 2 tarde; unidad 1 kg, 2 lb, 3 qq.</translation>
     </message>
     <message>
         <source>block</source>
-        <translation type="unfinished">parcela</translation>
+        <translation>parcela</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished">día</translation>
+        <translation>día</translation>
     </message>
     <message>
         <source>gross</source>
-        <translation type="unfinished"></translation>
+        <translation>bruto</translation>
     </message>
     <message>
         <source>half-day</source>
-        <translation type="unfinished">media jornada</translation>
+        <translation>media jornada</translation>
     </message>
     <message>
         <source>kept {at}</source>
-        <translation type="unfinished"></translation>
+        <translation>guardado {at}</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished">lote</translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>net kg</source>
-        <translation type="unfinished"></translation>
+        <translation>neto kg</translation>
     </message>
     <message>
         <source>picker</source>
-        <translation type="unfinished"></translation>
+        <translation>cortador</translation>
     </message>
     <message>
         <source>row {n} of {all}</source>
-        <translation type="unfinished"></translation>
+        <translation>renglón {n} de {all}</translation>
     </message>
     <message>
         <source>scale’s total of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>total del día en la báscula</translation>
     </message>
     <message>
         <source>tare, kept</source>
-        <translation type="unfinished"></translation>
+        <translation>tara, guardada</translation>
     </message>
     <message>
         <source>total written under the column</source>
-        <translation type="unfinished"></translation>
+        <translation>total escrito bajo la columna</translation>
     </message>
     <message>
         <source>unassigned, {note}</source>
-        <translation type="unfinished"></translation>
+        <translation>sin nombre, {note}</translation>
     </message>
     <message>
         <source>unit</source>
-        <translation type="unfinished"></translation>
+        <translation>unidad</translation>
     </message>
     <message>
         <source>usual</source>
-        <translation type="unfinished">usual</translation>
+        <translation>usual</translation>
     </message>
     <message>
         <source>weighed at</source>
-        <translation type="unfinished"></translation>
+        <translation>pesado a las</translation>
     </message>
     <message>
         <source>written {hour}</source>
-        <translation type="unfinished">escrito {hour}</translation>
+        <translation>escrito {hour}</translation>
     </message>
     <message>
         <source>{n} rows</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} renglones</translation>
+    </message>
+</context>
+<context>
+    <name>WeighSide</name>
+    <message>
+        <source>Each row is on disk before the next one opens.</source>
+        <translation>Cada renglón está en el disco antes de abrir el siguiente.</translation>
+    </message>
+    <message>
+        <source>No row yet.</source>
+        <translation>Ningún renglón aún.</translation>
+    </message>
+    <message>
+        <source>Same slips</source>
+        <translation>Las mismas boletas</translation>
+    </message>
+    <message>
+        <source>Written so far</source>
+        <translation>Escrito hasta ahora</translation>
+    </message>
+    <message>
+        <source>afternoon</source>
+        <translation>tarde</translation>
+    </message>
+    <message>
+        <source>block {block}, {half}, {n} sacks</source>
+        <translation>parcela {block}, {half}, {n} sacos</translation>
+    </message>
+    <message>
+        <source>block {block}, {variety}</source>
+        <translation>parcela {block}, {variety}</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>guardado</translation>
+    </message>
+    <message>
+        <source>kept once; nothing is written twice</source>
+        <translation>guardadas una vez; nada se escribe dos veces</translation>
+    </message>
+    <message>
+        <source>morning</source>
+        <translation>mañana</translation>
+    </message>
+    <message>
+        <source>picker</source>
+        <translation>cortador</translation>
+    </message>
+    <message>
+        <source>the scale’s own total</source>
+        <translation>el total de la báscula</translation>
+    </message>
+    <message>
+        <source>too few sacks to say what is usual</source>
+        <translation>muy pocos sacos para decir lo usual</translation>
+    </message>
+    <message>
+        <source>typed now</source>
+        <translation>escrito ahora</translation>
+    </message>
+    <message>
+        <source>usually {low}–{high} kg, last {n} sacks</source>
+        <translation>usual {low}–{high} kg, últimos {n} sacos</translation>
+    </message>
+    <message>
+        <source>{codes}: unassigned, to be named before pay</source>
+        <translation>{codes}: sin nombre, falta nombrarlos antes del pago</translation>
+    </message>
+    <message>
+        <source>{n} asked</source>
+        <translation>{n} preguntadas</translation>
+    </message>
+    <message>
+        <source>{n} of {all} kept slips typed again</source>
+        <translation>{n} de {all} boletas guardadas, escritas otra vez</translation>
+    </message>
+    <message>
+        <source>{n} rows, the last at {at}.</source>
+        <translation>{n} renglones, el último {at}.</translation>
+    </message>
+    <message>
+        <source>{n} sacks on this sheet</source>
+        <translation>{n} sacos en esta hoja</translation>
+    </message>
+    <message>
+        <source>{sum} kg today of ≈ {plan} planned</source>
+        <translation>{sum} kg hoy de ≈ {plan} planeados</translation>
     </message>
 </context>
 <context>
@@ -2334,111 +2389,111 @@
     <name>YardFormPage</name>
     <message>
         <source>All rows are written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los renglones están escritos.</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished">Enter</translation>
+        <translation>Enter</translation>
     </message>
     <message>
         <source>Nothing lay on the beds.</source>
-        <translation type="unfinished"></translation>
+        <translation>No había nada en las camas.</translation>
     </message>
     <message>
         <source>Same order of boxes as the paper. Another tray: 2:938.</source>
-        <translation type="unfinished"></translation>
+        <translation>Casillas en el orden del papel. Otra bandeja: 2:938.</translation>
     </message>
     <message>
         <source>Yard sheet</source>
-        <translation type="unfinished">Hoja del patio</translation>
+        <translation>Hoja del patio</translation>
     </message>
     <message>
         <source>Yard sheet, readings at {hour}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja del patio, lecturas de las {hour}</translation>
     </message>
     <message>
         <source>bean °C</source>
-        <translation type="unfinished">grano °C</translation>
+        <translation>grano °C</translation>
     </message>
     <message>
         <source>bed</source>
-        <translation type="unfinished">cama</translation>
+        <translation>cama</translation>
     </message>
     <message>
         <source>bed {bed}, {lot}, row {n} of {m}</source>
-        <translation type="unfinished"></translation>
+        <translation>cama {bed}, {lot}, renglón {n} de {m}</translation>
     </message>
     <message>
         <source>before</source>
-        <translation type="unfinished"></translation>
+        <translation>antes</translation>
     </message>
     <message>
         <source>correct the row above</source>
-        <translation type="unfinished">corregir el renglón de arriba</translation>
+        <translation>corregir el renglón de arriba</translation>
     </message>
     <message>
         <source>corrected on the yard sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>corregido en la hoja del patio</translation>
     </message>
     <message>
         <source>leave</source>
-        <translation type="unfinished"></translation>
+        <translation>salir</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished">lote</translation>
+        <translation>lote</translation>
     </message>
     <message>
         <source>next box</source>
-        <translation type="unfinished">siguiente casilla</translation>
+        <translation>siguiente casilla</translation>
     </message>
     <message>
         <source>next row</source>
-        <translation type="unfinished">siguiente renglón</translation>
+        <translation>siguiente renglón</translation>
     </message>
     <message>
         <source>not meas.</source>
-        <translation type="unfinished">no med.</translation>
+        <translation>no med.</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished">no medido</translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished">nota</translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>paper</source>
-        <translation type="unfinished">papel</translation>
+        <translation>papel</translation>
     </message>
     <message>
         <source>practice</source>
-        <translation type="unfinished">práctica</translation>
+        <translation>práctica</translation>
     </message>
     <message>
         <source>row back</source>
-        <translation type="unfinished">renglón atrás</translation>
+        <translation>renglón atrás</translation>
     </message>
     <message>
         <source>row {n} of {m}</source>
-        <translation type="unfinished"></translation>
+        <translation>renglón {n} de {m}</translation>
     </message>
     <message>
         <source>tray g</source>
-        <translation type="unfinished">bandeja g</translation>
+        <translation>bandeja g</translation>
     </message>
     <message>
         <source>type</source>
-        <translation type="unfinished"></translation>
+        <translation>escribir</translation>
     </message>
     <message>
         <source>written {hour}</source>
-        <translation type="unfinished">escrito {hour}</translation>
+        <translation>escrito {hour}</translation>
     </message>
     <message>
         <source>{told}, whole lot</source>
-        <translation type="unfinished"></translation>
+        <translation>{told}, lote entero</translation>
     </message>
 </context>
 <context>
@@ -4378,43 +4433,43 @@
     <name>intake</name>
     <message>
         <source>Bed {bed} and its weight belong together.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cama {bed} y su peso van juntos.</translation>
     </message>
     <message>
         <source>Bed {bed} stands there twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cama {bed} está dos veces.</translation>
     </message>
     <message>
         <source>its dry weight</source>
-        <translation type="unfinished"></translation>
+        <translation>su peso seco</translation>
     </message>
     <message>
         <source>now</source>
-        <translation type="unfinished">ahora</translation>
+        <translation>ahora</translation>
     </message>
     <message>
         <source>rests on {dry} and {out}</source>
-        <translation type="unfinished"></translation>
+        <translation>se apoya en {dry} y {out}</translation>
     </message>
     <message>
         <source>{lot}, block {block}, {day}, {weight}</source>
-        <translation type="unfinished"></translation>
+        <translation>{lot}, parcela {block}, {day}, {weight}</translation>
     </message>
     <message>
         <source>{low}–{high} of green; boxes of {box}: {n}, rest {rest}</source>
-        <translation type="unfinished"></translation>
+        <translation>{low}–{high} de oro; cajas de {box}: {n}, resto {rest}</translation>
     </message>
     <message>
         <source>{name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}</translation>
     </message>
     <message>
         <source>{ratio} as is common, no own lots yet</source>
-        <translation type="unfinished"></translation>
+        <translation>{ratio}, lo común, sin lotes propios aún</translation>
     </message>
     <message>
         <source>{ratio} of {n} own lots</source>
-        <translation type="unfinished"></translation>
+        <translation>{ratio} de {n} lotes propios</translation>
     </message>
 </context>
 <context>
@@ -4839,7 +4894,7 @@
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún no</translation>
     </message>
     <message>
         <source>own normal, {n} other lots of this method</source>
@@ -5408,7 +5463,7 @@
     </message>
     <message>
         <source>{n} envelopes</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} sobres</translation>
     </message>
     <message>
         <source>{n} of {all}</source>
@@ -5464,11 +5519,11 @@
     </message>
     <message>
         <source>Notes and coins</source>
-        <translation type="unfinished"></translation>
+        <translation>Billetes y monedas</translation>
     </message>
     <message>
         <source>Pay sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Planilla</translation>
     </message>
     <message>
         <source>Readings, {hour}</source>
@@ -5480,15 +5535,15 @@
     </message>
     <message>
         <source>Weigh-in sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de pesadas</translation>
     </message>
     <message>
         <source>adjusted</source>
-        <translation type="unfinished"></translation>
+        <translation>ajuste</translation>
     </message>
     <message>
         <source>advance</source>
-        <translation type="unfinished"></translation>
+        <translation>adelanto</translation>
     </message>
     <message>
         <source>after {minutes}</source>
@@ -5520,7 +5575,7 @@
     </message>
     <message>
         <source>block {block} {variety}</source>
-        <translation type="unfinished"></translation>
+        <translation>parcela {block} {variety}</translation>
     </message>
     <message>
         <source>block {code}</source>
@@ -5532,19 +5587,19 @@
     </message>
     <message>
         <source>bonus</source>
-        <translation type="unfinished"></translation>
+        <translation>extra</translation>
     </message>
     <message>
         <source>carried</source>
-        <translation type="unfinished"></translation>
+        <translation>queda</translation>
     </message>
     <message>
         <source>code</source>
-        <translation type="unfinished"></translation>
+        <translation>código</translation>
     </message>
     <message>
         <source>day work</source>
-        <translation type="unfinished"></translation>
+        <translation>jornal</translation>
     </message>
     <message>
         <source>dry on {days}, expected</source>
@@ -5556,7 +5611,7 @@
     </message>
     <message>
         <source>empty sack, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>saco vacío, kg</translation>
     </message>
     <message>
         <source>end not known</source>
@@ -5572,7 +5627,7 @@
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished">kg</translation>
+        <translation>kg</translation>
     </message>
     <message>
         <source>last {values} at {at}</source>
@@ -5588,7 +5643,7 @@
     </message>
     <message>
         <source>net</source>
-        <translation type="unfinished"></translation>
+        <translation>a pagar</translation>
     </message>
     <message>
         <source>night of {day}</source>
@@ -5652,7 +5707,7 @@
     </message>
     <message>
         <source>piece</source>
-        <translation type="unfinished">parte</translation>
+        <translation>destajo</translation>
     </message>
     <message>
         <source>ready {a} at the earliest, end open</source>
@@ -5664,15 +5719,15 @@
     </message>
     <message>
         <source>rounded</source>
-        <translation type="unfinished"></translation>
+        <translation>redondeo</translation>
     </message>
     <message>
         <source>signature or thumb</source>
-        <translation type="unfinished"></translation>
+        <translation>firma o huella</translation>
     </message>
     <message>
         <source>signed</source>
-        <translation type="unfinished"></translation>
+        <translation>firmada</translation>
     </message>
     <message>
         <source>since {since}; {last}</source>
@@ -5684,27 +5739,27 @@
     </message>
     <message>
         <source>sum</source>
-        <translation type="unfinished"></translation>
+        <translation>suma</translation>
     </message>
     <message>
         <source>test weight</source>
-        <translation type="unfinished"></translation>
+        <translation>peso de prueba</translation>
     </message>
     <message>
         <source>to be signed</source>
-        <translation type="unfinished"></translation>
+        <translation>para firmar</translation>
     </message>
     <message>
         <source>together {total}</source>
-        <translation type="unfinished"></translation>
+        <translation>junto {total}</translation>
     </message>
     <message>
         <source>top-up</source>
-        <translation type="unfinished"></translation>
+        <translation>completa</translation>
     </message>
     <message>
         <source>total</source>
-        <translation type="unfinished"></translation>
+        <translation>total</translation>
     </message>
     <message>
         <source>tray g</source>
@@ -5870,11 +5925,11 @@
     <name>pay_page</name>
     <message>
         <source>Sign {days}? A signed week never changes; what is found later is settled in the next one.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Firmar {days}? Una semana firmada no cambia; lo que se halle después se arregla en la próxima.</translation>
     </message>
     <message>
         <source>signed by all</source>
-        <translation type="unfinished"></translation>
+        <translation>firmada por todos</translation>
     </message>
 </context>
 <context>
@@ -5912,7 +5967,7 @@
     </message>
     <message>
         <source>A half-day is 1 for the morning or 2 for the afternoon.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una media jornada es 1 para la mañana o 2 para la tarde.</translation>
     </message>
     <message>
         <source>A half-day is am or pm, not “{typed}”.</source>
@@ -5920,11 +5975,11 @@
     </message>
     <message>
         <source>A sheet is in kg, lb or qq.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una hoja va en kg, lb o qq.</translation>
     </message>
     <message>
         <source>Neither what was sorted out nor what floated is there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta tanto la escogida como los flotes.</translation>
     </message>
     <message>
         <source>The farm has no block {block}.</source>
@@ -5952,7 +6007,7 @@
     </message>
     <message>
         <source>no total written</source>
-        <translation type="unfinished"></translation>
+        <translation>sin total escrito</translation>
     </message>
     <message>
         <source>platform total {weight} for {lot}</source>
@@ -5960,7 +6015,7 @@
     </message>
     <message>
         <source>pounds: {weight}</source>
-        <translation type="unfinished"></translation>
+        <translation>libras: {weight}</translation>
     </message>
     <message>
         <source>ripeness count for {lot}</source>
@@ -6048,7 +6103,7 @@
     </message>
     <message>
         <source>“{typed}” is no day; write it like 14 or 14.1.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{typed}” no es un día; se escribe 14 o 14.1.</translation>
     </message>
     <message>
         <source>both: another sack</source>
@@ -6107,11 +6162,11 @@
     </message>
     <message>
         <source>{block} {half}</source>
-        <translation type="unfinished"></translation>
+        <translation>{block} {half}</translation>
     </message>
     <message>
         <source>{few}–{many} pickers for a day, likely {likely}</source>
-        <translation type="unfinished"></translation>
+        <translation>{few}–{many} cortadores por un día, probable {likely}</translation>
     </message>
     <message>
         <source>{now}.</source>
@@ -7779,7 +7834,7 @@
     <name>yard_sheet</name>
     <message>
         <source>The beans’ warmth alone is no reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo lo tibio del grano no es lectura.</translation>
     </message>
 </context>
 </TS>
