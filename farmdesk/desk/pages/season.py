@@ -103,7 +103,8 @@ class SeasonPage(Page):
 
     @Slot(object)
     def _row_chosen(self, index: Any) -> None:
-        self._open(self.twin.table.rows[index.row()][table.LOT].split(" ")[0])
+        if self.twin is not None:
+            self._open(self.twin.table.rows[index.row()][table.LOT].split(" ")[0])
 
     # room
 

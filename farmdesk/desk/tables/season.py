@@ -39,7 +39,7 @@ def rows(story: SeasonStory, words: Words, time: FarmTime) -> list[list[str]]:
         found.append(
             (start.date(), [_clock(time, bar.from_utc_s, words), end, say(IN_VESSEL), bar.lot, bar.vessel, "", ""])
         )
-    stays: dict[tuple, list[Board]] = {}
+    stays: dict[tuple[date, str, date | None, bool], list[Board]] = {}
     for board in story.boards:
         stays.setdefault((board.first_day, board.lot, board.last_day, board.planned), []).append(board)
     for (first, lot, last, planned), boards in stays.items():

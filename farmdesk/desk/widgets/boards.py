@@ -16,7 +16,7 @@ from farmdesk.desk.theme import SEMIBOLD, contrast, look
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.season_scale import Days, Levels
 from farmdesk.desk.widgets.yard import short
-from farmdesk.text import N_, Day, Num, Text, Words
+from farmdesk.text import N_, Day, Fact, Num, Text, Words
 from farmdesk.text import Days as DayRange
 from farmdesk.work.portions import place_list
 from farmdesk.work.stories import Board
@@ -120,7 +120,7 @@ def told(stack: Stack, days: Days) -> Text:
     board = stack.first
     codes = place_list(stack.places)
     beds = N_("places", "bed {bed}", bed=codes) if len(stack.places) == 1 else N_("places", "beds {beds}", beds=codes)
-    facts = {"lot": board.lot, "beds": beds, "day": Day(board.first_day)}
+    facts: dict[str, Fact] = {"lot": board.lot, "beds": beds, "day": Day(board.first_day)}
     if board.planned:
         line = N_("season", "{lot} planned for {beds} from {day}", **facts)
     elif board.last_day is not None:
@@ -183,13 +183,13 @@ def _paint_ahead(ink: Ink, shelf: Shelf, days: Days, high: float) -> None:
     ahead = ahead_of(shelf.board, days)
     if ahead is None:
         return
-    early, likely, _ = ahead
+    early, likely, late = ahead
     left, soft = shelf.known_end, days.x(early)
     ink.fill(left, shelf.top, shelf.end - left, high, "paper")
     if soft > left:
         _hatch(ink, left, soft, shelf.top, high, "expected", "ink2")
     _hatch(ink, soft, shelf.end, shelf.top, high, "estimated", "ink")
-    if shelf.board.ahead[2] is not None:
+    if late is not None:
         ink.upright(shelf.end, shelf.top, shelf.top + high, 1, "ink")
     ink.upright(soft, shelf.top, shelf.top + high, 1, "rule")
     middle = min(days.x(likely) + days.day_px / 2, shelf.end)

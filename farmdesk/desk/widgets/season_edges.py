@@ -13,6 +13,7 @@ from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.season_scale import EVENT_PX, MILL_PX, STORE_PX, Days, Levels
 from farmdesk.text import Day
+from farmdesk.work.stories import SeasonStory
 
 if TYPE_CHECKING:
     from farmdesk.desk.widgets.season_view import SeasonView
@@ -40,12 +41,12 @@ class Head(QWidget):
             ink.painter.save()
             ink.painter.setClipRect(gutter, 0, self.width() - gutter, self.height())
             ink.painter.translate(gutter - view.left, 0)
-            self._paint_days(ink, days, weeks, base)
+            self._paint_days(ink, view.story, days, weeks, base)
             ink.painter.restore()
-            self._paint_key(ink, gutter, weeks)
+            self._paint_key(ink, days, gutter, weeks)
             ink.level(0, self.width(), base, 1, "rule")
 
-    def _paint_days(self, ink: Ink, days: Days, weeks: float, base: float) -> None:
+    def _paint_days(self, ink: Ink, story: SeasonStory, days: Days, weeks: float, base: float) -> None:
         px, say, view = look().px, self.view.words.say, self.view
         seen_left, seen_right = view.left, view.left + self.width()
         for monday in days.mondays:
@@ -60,7 +61,7 @@ class Head(QWidget):
             if x + ink.width(name, 14, SEMIBOLD) < days.thread - 2 or x > taken:
                 ink.text(x, weeks - px(7), name, 14, SEMIBOLD)
         ink.text(edge, weeks - px(7), now, 14, SEMIBOLD)
-        for row in view.story.weather:
+        for row in story.weather:
             x = days.x(row.day)
             if not seen_left - days.day_px <= x <= seen_right:
                 continue
@@ -77,7 +78,7 @@ class Head(QWidget):
                     ink.text((left + right) / 2, weeks + high + px(11), said, 13, align="middle")
         ink.upright(days.thread, 0, base + 1, 2, "ink", dashed=not view.at_present)
 
-    def _paint_key(self, ink: Ink, gutter: float, weeks: float) -> None:
+    def _paint_key(self, ink: Ink, days: Days, gutter: float, weeks: float) -> None:
         """What the patterns mean, over the days of which nothing is known; left out where there is no room."""
         px = look().px
         rows = (
@@ -90,7 +91,7 @@ class Head(QWidget):
         )
         wide = max(sum(px(14 + size) + ink.width(words, 13) for _, size, words in row) for row in rows)
         left = self.width() - wide
-        if gutter + self.view.days.thread - self.view.left > left - px(12):
+        if gutter + days.thread - self.view.left > left - px(12):
             return
         for n, row in enumerate(rows):
             x, base = left, weeks + px(13) + n * px(18)
@@ -119,14 +120,14 @@ class Gutter(QWidget):
             return
         with Ink(self) as ink:
             ink.painter.translate(0, -view.verticalScrollBar().value())
-            self._paint_blocks(ink, view.levels)
+            self._paint_blocks(ink, view.story, view.levels)
             self._paint_vessels(ink, view.levels)
-            self._paint_beds(ink, view.levels)
-            self._paint_below(ink, view.levels)
+            self._paint_beds(ink, view.story, view.levels)
+            self._paint_below(ink, view.story, view.levels)
 
-    def _paint_blocks(self, ink: Ink, levels: Levels) -> None:
+    def _paint_blocks(self, ink: Ink, story: SeasonStory, levels: Levels) -> None:
         px = look().px
-        for n, (code, name, _) in enumerate(self.view.story.blocks):
+        for n, (code, name, _) in enumerate(story.blocks):
             base = levels.blocks_top + levels.block * (n + 1) - px(1)
             ink.text(0, base, code, 14, BOLD)
             ink.text(px(18), base, ink.fitted(name, px(GUTTER_PX - 22), 14), 14, color="ink2")
@@ -136,8 +137,8 @@ class Gutter(QWidget):
             middle = levels.vessels_top + levels.vessel * (n + 0.5)
             ink.text(0, round(middle + look().px(13) * 0.35), row.name, 13, SEMIBOLD)
 
-    def _paint_beds(self, ink: Ink, levels: Levels) -> None:
-        px, story = look().px, self.view.story
+    def _paint_beds(self, ink: Ink, story: SeasonStory, levels: Levels) -> None:
+        px = look().px
         names = {"roof": self.tr("roof"), "hoops": self.tr("hoops"), "tarp": self.tr("tarps"), "open": self.tr("open")}
         ink.text(0, levels.roof + px(5), self.tr("Beds"), 18, SEMIBOLD, family=SERIF)
         for n, (cover, group) in enumerate(groupby(story.beds, key=lambda bed: bed[1])):
@@ -150,8 +151,8 @@ class Gutter(QWidget):
                 base = round(levels.tops[code] + levels.shelf / 2 + px(13) * 0.34)
                 ink.text(px(GUTTER_PX - 10), base, code, 13, color="ink2", align="right")
 
-    def _paint_below(self, ink: Ink, levels: Levels) -> None:
-        px, story = look().px, self.view.story
+    def _paint_below(self, ink: Ink, story: SeasonStory, levels: Levels) -> None:
+        px = look().px
         beds = len(story.beds)
         ink.text(0, levels.tide_top + px(1), self.tr("Area tide"), 18, SEMIBOLD, family=SERIF)
         ink.text(0, levels.tide_top + px(20), self.tr("beds in use"), 14, color="ink2")

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from datetime import date
+from math import sqrt
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPolygonF
@@ -14,7 +16,7 @@ from farmdesk.desk.widgets.boards import Stack
 from farmdesk.desk.widgets.ink import Ink, Measure
 from farmdesk.desk.widgets.season_scale import EVENT_PX, MILL_PX, STORE_PX, Days, Levels, SceneInk, packed
 from farmdesk.desk.widgets.yard import short
-from farmdesk.text import N_, Day, Moment, Text, Words, kg
+from farmdesk.text import N_, Day, Fact, Moment, Text, Words, kg
 from farmdesk.work.stories import Pick, SeasonStory, VesselBar
 
 FULL_PICK_G = 1_000_000  # a notch as high as its row; heavier days are cut there, their kilograms still said
@@ -26,7 +28,7 @@ class Piece(QGraphicsItem):
 
     is_board = False
 
-    def __init__(self, key: tuple, rect: QRectF, lot: str, said: str, label_px: float = 0.0) -> None:
+    def __init__(self, key: tuple[object, ...], rect: QRectF, lot: str, said: str, label_px: float = 0.0) -> None:
         super().__init__()
         self.key, self.rect, self.lot, self.said = (type(self), lot, *key), rect, lot, said
         self._room = rect.adjusted(-6, -6, 6 + label_px, 6)
@@ -69,7 +71,7 @@ class PickPiece(Piece):
         tall = max(3.0, round((high - 2) * min(1.0, pick.grams / FULL_PICK_G)))
         wide = max(3.0, min(look().px(10), round(days.day_px * 0.34)))
         rect = QRectF(round(days.x(pick.day) + (days.day_px - wide) / 2), base - tall, wide, tall)
-        facts = {"lot": pick.lot, "day": Day(pick.day), "block": pick.block, "kg": kg(pick.grams)}
+        facts: dict[str, Fact] = {"lot": pick.lot, "day": Day(pick.day), "block": pick.block, "kg": kg(pick.grams)}
         text = (
             N_("season", "{lot}: picking planned in block {block}, {day}, about {kg}.", **facts)
             if pick.planned
@@ -100,7 +102,7 @@ class FillPiece(Piece):
         right = days.thread if None in ends else days.x_at(max(e for e in ends if e is not None))
         vessels = " ".join(b.vessel for b in bars)
         since = Moment(days.time.local(bar.from_utc_s), weekday=True)
-        facts = {"lot": bar.lot, "vessels": vessels, "since": since}
+        facts: dict[str, Fact] = {"lot": bar.lot, "vessels": vessels, "since": since}
         if bar.planned:
             text: Text = N_("season", "{lot} planned for {vessels}, {since}.", **facts)
         elif None in ends:
@@ -134,11 +136,13 @@ class FillPiece(Piece):
 class RestPiece(Piece):
     """A lot at rest in the store, from the day it came until the day it was sent; open while it lies there."""
 
-    def __init__(self, row: tuple, days: Days, top: float, seen: Callable[[], QRectF], words: Words) -> None:
+    def __init__(
+        self, row: tuple[str, date, date | None, int], days: Days, top: float, seen: Callable[[], QRectF], words: Words
+    ) -> None:
         lot, came, sent, grams = row
         right = days.thread if sent is None else days.x(sent)
         rect = QRectF(days.x(came), top + 2, max(3.0, right - days.x(came)), look().px(STORE_PX) - 4)
-        facts = {"lot": lot, "kg": kg(grams), "came": Day(came)}
+        facts: dict[str, Fact] = {"lot": lot, "kg": kg(grams), "came": Day(came)}
         text = (
             N_("season", "{lot} in the store since {came}, {kg}.", **facts)
             if sent is None
@@ -166,7 +170,7 @@ class RestPiece(Piece):
 class MillPiece(Piece):
     """The peak of a mill run, and what was sent there."""
 
-    def __init__(self, row: tuple, days: Days, base: float, words: Words) -> None:
+    def __init__(self, row: tuple[date, tuple[str, ...], int], days: Days, base: float, words: Words) -> None:
         day, lots, grams = row
         high = look().px(16)
         middle = round(days.x(day) + days.day_px / 2)
@@ -198,8 +202,8 @@ class EventPiece(Piece):
         ink.text(r.right() + 5, round(r.center().y() + look().px(14) * 0.34), self.label, 14)
 
 
-def event_lanes(story: SeasonStory, days: Days, words: Words) -> list[list[tuple]]:
-    """Events on as few lines as their words need."""
+def event_lanes(story: SeasonStory, days: Days, words: Words) -> list[list[tuple[float, str, str, str]]]:
+    """Events on as few lines as their words need: where [px], lot, what is said, what is written."""
     ink = Measure()
     spans = []
     for day, lot, text in story.events:
@@ -245,7 +249,7 @@ def under(pieces: Sequence[Piece], at: QPointF, reach_px: float) -> Piece | None
 def _away(rect: QRectF, at: QPointF) -> float:
     dx = max(rect.left() - at.x(), 0.0, at.x() - rect.right())
     dy = max(rect.top() - at.y(), 0.0, at.y() - rect.bottom())
-    return (dx * dx + dy * dy) ** 0.5
+    return sqrt(dx * dx + dy * dy)
 
 
 def nearest(pieces: Sequence[Piece], held: Piece, dx: int, dy: int) -> Piece | None:

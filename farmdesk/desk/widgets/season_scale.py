@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 from itertools import groupby, pairwise
+from typing import TypeVar
 
 from PySide6.QtGui import QPainter
 
@@ -20,6 +21,8 @@ BLOCK_PX, VESSEL_PX, STORE_PX, EVENT_PX = 14, 12, 18, 20
 TIDE_PX, MILL_PX = 66, 30
 SPARE_DAYS_D = 7  # of empty paper before the season and after it
 JOINED_FROM = 3  # so many vessels of one letter share a row: barrels
+
+Thing = TypeVar("Thing")
 
 
 class SceneInk(Ink):
@@ -108,9 +111,9 @@ def _until(bar: VesselBar) -> float:
     return float("inf") if bar.until_utc_s is None else float(bar.until_utc_s)
 
 
-def packed(spans: Sequence[tuple[float, float, object]], gap: float) -> list[list]:
+def packed(spans: Sequence[tuple[float, float, Thing]], gap: float) -> list[list[Thing]]:
     """Things with a from and an until, on as few lanes as they need without touching."""
-    lanes: list[list] = []
+    lanes: list[list[Thing]] = []
     ends: list[float] = []
     for start, end, thing in sorted(spans, key=lambda span: span[0]):
         lane = next((i for i, last in enumerate(ends) if last + gap <= start), len(lanes))

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QApplication, QFrame, QGraphicsScene, QGraphicsView, QWidget
 
@@ -82,10 +82,15 @@ class SeasonView(QGraphicsView):
         size = self.viewport().size()
         return QRectF(self.left, self.verticalScrollBar().value(), size.width(), size.height())
 
+    @property
+    def _laid(self) -> Days:
+        assert self.days is not None  # no day has a place before a story has come
+        return self.days
+
     def days_seen(self) -> tuple[date, date]:
         """The first and the last day in view."""
         right = self.left + self.viewport().width() - 1
-        return self.days.day_at(self.left), self.days.day_at(right)
+        return self._laid.day_at(self.left), self._laid.day_at(right)
 
     def show_story(self, story: SeasonStory, at_present: bool = True) -> None:
         """Draw this season; what was seen stays in view, unless today has left it."""
@@ -95,7 +100,7 @@ class SeasonView(QGraphicsView):
         if self._follows or before is None:
             self._to_today()
         else:
-            self.horizontalScrollBar().setValue(round(self.days.x(before)))
+            self.horizontalScrollBar().setValue(round(self._laid.x(before)))
         self._scrolled()
 
     def _rebuild(self) -> None:
@@ -134,7 +139,7 @@ class SeasonView(QGraphicsView):
             whole = (self.story.last_day - self.story.first_day).days + 1
             self._follows = False
             self.zoom_to(self.viewport().width() / whole)
-            self.horizontalScrollBar().setValue(round(self.days.x(self.story.first_day)))
+            self.horizontalScrollBar().setValue(round(self._laid.x(self.story.first_day)))
 
     def zoom_to(self, day_px: float, about_px: float | None = None) -> None:
         """Another width of a day [px]; the day under the pointer, or in the middle, stays where it is."""
@@ -159,16 +164,16 @@ class SeasonView(QGraphicsView):
 
     # the ground and the thread
 
-    def drawBackground(self, painter: QPainter, rect: QRectF) -> None:
+    def drawBackground(self, painter: QPainter, rect: QRectF | QRect) -> None:
         ink = SceneInk(painter)
         ink.fill(rect.x(), rect.y(), rect.width(), rect.height(), "paper")
-        if self.days is not None and self.levels is not None:
+        if self.story is not None and self.days is not None and self.levels is not None:
             paint_ground(ink, self.story, self.days, self.levels, self.seen())
             paint_tide(ink, self.story, self.days, self.levels, self.seen())
             # Below the tide the words of the rows stand on the thread, above it the thread crosses all.
             paint_thread(ink, self.days, self.levels.tide_base, self.seen().bottom() + 1, self.at_present)
 
-    def drawForeground(self, painter: QPainter, rect: QRectF) -> None:
+    def drawForeground(self, painter: QPainter, rect: QRectF | QRect) -> None:
         if self.days is None or self.levels is None:
             return
         ink = SceneInk(painter)
@@ -300,9 +305,9 @@ class SeasonView(QGraphicsView):
         self.hold(order[at])
         return True
 
-    def _step(self, dx: int, dy: int) -> None:
+    def _step(self, held: Piece, dx: int, dy: int) -> None:
         """The nearest thing in that direction."""
-        piece = nearest(self.pieces, self.held, dx, dy)
+        piece = nearest(self.pieces, held, dx, dy)
         if piece is not None:
             self.hold(piece)
 
@@ -320,19 +325,21 @@ class SeasonView(QGraphicsView):
 
     def event(self, event: QEvent) -> bool:
         # Qt asks the view for its tab chain before keyPressEvent; the boards come first.
-        if event.type() == QEvent.Type.KeyPress and event.key() in (Qt.Key.Key_Tab, Qt.Key.Key_Backtab):
+        tab = (Qt.Key.Key_Tab, Qt.Key.Key_Backtab)
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and event.key() in tab:
             return self.focusNextPrevChild(event.key() == Qt.Key.Key_Tab)
         return super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key, shift = event.key(), bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
-        way = {
+        ways: dict[int, tuple[int, int]] = {
             Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, -1), Qt.Key.Key_Down: (0, 1),
-        }.get(key)  # fmt: skip
+        }  # fmt: skip
+        way = ways.get(key)
         if event.modifiers() & (Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.AltModifier):
             event.ignore()
         elif way is not None and self.held is not None and not shift:
-            self._step(*way)
+            self._step(self.held, *way)
         elif way is not None:
             many = self.day_px * (7 if shift else 1)
             self._pan(way[0] * many, way[1] * look().px(48))
