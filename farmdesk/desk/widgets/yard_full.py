@@ -46,7 +46,8 @@ class YardSheet(YardPlan):
         px, places = look().px, self.story.places
         stores = [m for m in self.story.marks if m.kind == "store"]
         top, low = max(p.y_m + p.depth_m for p in places), min(p.y_m for p in places)
-        left, right = min(p.x_m for p in places), max(m.x_m + m.width_m for m in (*places, *stores))
+        left, right = min(p.x_m for p in places), max(p.x_m + p.width_m for p in places)
+        right = max([right, *(m.x_m + m.width_m for m in stores)])
         deep = max(0.0, low - min((m.y_m for m in stores), default=low))
         outside, high = px(OUTSIDE_PX), self.height()
         self.scale = min(
@@ -158,8 +159,9 @@ class YardSheet(YardPlan):
 
     def _write_covers(self, ink: Ink) -> None:
         """What covers each group of beds, in words: between the rows, from the west."""
-        px, groups = look().px, {}
-        for place in self.story.places:
+        px = look().px
+        groups: dict[tuple[bool, str], list[YardPlace]] = {}
+        for place in self._yard.places:
             if place.kind == "bed":
                 groups.setdefault((not self._upper(place.code), place.cover), []).append(place)
         upper, lower = self.upper_row, [self.rects[p.code] for (low, _), ps in groups.items() if low for p in ps]
@@ -167,6 +169,7 @@ class YardSheet(YardPlan):
         spots: list[tuple[float, float, Sequence[YardPlace], bool]] = []
         for (low, _), places in sorted(groups.items(), key=lambda item: self.rects[item[1][0].code].left()):
             rects = [self.rects[p.code] for p in places]
+            base: float
             if between:
                 base = round((upper.bottom() + min(r.top() for r in lower)) / 2 + px(3))
             else:
@@ -211,8 +214,9 @@ class YardSheet(YardPlan):
 
     def _labels(self, group: Sequence[YardPlace]) -> list[str]:
         """Litres still to leave from the beds of a bracket."""
-        litres = [lies.water_left_g for place in group for lies in place.lying]
-        if not litres or None in litres:
+        lying = [lies for place in group for lies in place.lying]
+        litres = [lies.water_left_g for lies in lying if lies.water_left_g is not None]
+        if not litres or len(litres) < len(lying):
             return super()._labels(group)
         return [self.desk.words.say(Num(sum(litres) / 1000, "L"))]
 

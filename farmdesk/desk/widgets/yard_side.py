@@ -59,21 +59,20 @@ class YardSide(Drawn):
         jobs = HEAD_PX + TODO_PX * len(story.todo)
         water = HEAD_PX + 2 + WATER_PX * len(story.water) + (22 if story.usual_day_g is not None else 0)
         below = px(RULE_PX + jobs + RULE_PX + water)
-        y = px(20)
-        y = self._paint_changed(ink, y, self.height() - below)
+        y = self._paint_changed(ink, story, px(20), self.height() - below)
         y = self._rule(ink, y)
-        y = self._paint_todo(ink, y)
+        y = self._paint_todo(ink, story, y)
         y = self._rule(ink, y)
-        self._paint_water(ink, y)
+        self._paint_water(ink, story, y)
 
     def _rule(self, ink: Ink, y: float) -> float:
         px = look().px
         ink.level(0, self.width(), y - px(8), 1, "hair")
         return y + px(RULE_PX)
 
-    def _paint_changed(self, ink: Ink, y: float, until: float) -> float:
+    def _paint_changed(self, ink: Ink, story: YardStory, y: float, until: float) -> float:
         """The newest lines that fit, in order of time."""
-        px, say, story = look().px, self.desk.words.say, self.story
+        px, say = look().px, self.desk.words.say
         since = say(Moment(self.desk.time.local(story.at_utc_s - CHANGED_H * HOUR_S), weekday=True))
         ink.heading(0, y, self.tr("What changed since {when}").format(when=since))
         y += px(HEAD_PX)
@@ -101,8 +100,8 @@ class YardSide(Drawn):
             y += px(DATED_PX if row.more is not None else 26)
         return y
 
-    def _paint_todo(self, ink: Ink, y: float) -> float:
-        px, jobs = look().px, self.story.todo
+    def _paint_todo(self, ink: Ink, story: YardStory, y: float) -> float:
+        px, jobs = look().px, story.todo
         if not jobs:
             ink.text(0, y, self.calm or self.tr("Nothing on the yard waits for a hand."), 17, family=SERIF)
             return y + px(HEAD_PX)
@@ -125,8 +124,8 @@ class YardSide(Drawn):
         ink.text(px(LABEL_PX), y, ink.fitted(self.desk.words.say(job.what), room, 15), 15)
         ink.text(self.width(), y, minutes, 15, SEMIBOLD, align="right")
 
-    def _paint_water(self, ink: Ink, y: float) -> None:
-        px, story = look().px, self.story
+    def _paint_water(self, ink: Ink, story: YardStory, y: float) -> None:
+        px = look().px
         ink.heading(0, y, self.tr("Water still to leave"))
         whole = self._litres(story.water_g, about=True) if story.water else "—"
         ink.text(self.width(), y, whole, 21, BOLD, align="right")
