@@ -8,12 +8,14 @@ cut to what is in view. Everything that is no curve is painted by `marks`.
 from __future__ import annotations
 
 from itertools import zip_longest
+from typing import cast
 
 import numpy as np
 import pyqtgraph as pg
+from pyqtgraph.GraphicsScene.mouseEvents import MouseClickEvent, MouseDragEvent
 from PySide6.QtCore import QRect, QRectF, Qt
 from PySide6.QtGui import QMouseEvent, QPainter, QPen, QWheelEvent
-from PySide6.QtWidgets import QGraphicsView, QWidget
+from PySide6.QtWidgets import QGraphicsGridLayout, QGraphicsSceneWheelEvent, QGraphicsView, QWidget
 
 from farmdesk.clock import FarmTime
 from farmdesk.desk.charts import marks
@@ -63,13 +65,13 @@ class FarmAxis(pg.AxisItem):
         return [self._labels.get(value, "") for value in values]
 
     # The stock axis would stretch its own scale by wheel and drag; here x alone is moved, by the chart itself.
-    def wheelEvent(self, event) -> None:
+    def wheelEvent(self, event: QGraphicsSceneWheelEvent) -> None:
         event.ignore()
 
-    def mouseDragEvent(self, event) -> None:
+    def mouseDragEvent(self, event: MouseDragEvent) -> None:
         event.ignore()
 
-    def mouseClickEvent(self, event) -> None:
+    def mouseClickEvent(self, event: MouseClickEvent) -> None:
         event.ignore()
 
 
@@ -82,7 +84,7 @@ class _Box(pg.ViewBox):
         self.setMouseEnabled(x=True, y=False)
         self.disableAutoRange()
 
-    def mouseDragEvent(self, event, axis=None) -> None:
+    def mouseDragEvent(self, event: MouseDragEvent, axis: int | None = None) -> None:
         self._plot.moved = True
         super().mouseDragEvent(event, axis)
 
@@ -94,16 +96,13 @@ class _Panel:
         self.second = second
         self.figure: Figure | None = None
         self.bottom, self.left = FarmAxis("bottom"), FarmAxis("left")
-        self.item = pg.PlotItem(viewBox=_Box(plot), axisItems={"bottom": self.bottom, "left": self.left})
+        self.box = _Box(plot)
+        self.item = pg.PlotItem(viewBox=self.box, axisItems={"bottom": self.bottom, "left": self.left})
         self.item.setMenuEnabled(False)
         self.item.hideButtons()
         self.item.setDownsampling(auto=True, mode="peak")
         self.item.setClipToView(True)
         self.curves: list[pg.PlotDataItem] = []
-
-    @property
-    def box(self) -> pg.ViewBox:
-        return self.item.vb
 
     def show(self, figure: Figure | None, time: FarmTime, words: Words) -> None:
         """Give the kept curves their data; make more only where a figure has more than any before it."""
@@ -125,7 +124,7 @@ class _Panel:
         if figure is not None:
             self.bottom.speak("time" if figure.x_kind == "time" else "number", time, words)
             self.left.speak("number", time, words)
-            self.item.setYRange(figure.y_low, figure.y_high, padding=0)
+            self.box.setYRange(figure.y_low, figure.y_high, padding=0)
 
     def _lines(self, figure: Figure) -> list[tuple[np.ndarray, np.ndarray, QPen]]:
         curves = list(figure.curves)
@@ -183,7 +182,7 @@ class Plot(pg.GraphicsView):
         self.grid.setSpacing(0)
         self.grid.addItem(self.upper.item, 0, 0)
         self.grid.addItem(self.under.item, 1, 0)
-        self.under.item.setXLink(self.upper.item)
+        self.under.box.setXLink(self.upper.box)
         self.setCentralItem(self.grid)
         self.upper.box.sigRangeChanged.connect(self._ranged)
         self.show_figure(None, self.words, self.time)
@@ -194,8 +193,9 @@ class Plot(pg.GraphicsView):
         under = figure.under if figure else None
         self.upper.show(figure, time, words)
         self.under.show(under, time, words)
-        self.grid.layout.setRowStretchFactor(0, UPPER_SHARE)
-        self.grid.layout.setRowStretchFactor(1, LOWER_SHARE if under else 0)
+        rows = _grid_of(self.grid)
+        rows.setRowStretchFactor(0, UPPER_SHARE)
+        rows.setRowStretchFactor(1, LOWER_SHARE if under else 0)
         if figure is not None:
             span = figure.x_high - figure.x_low
             low, high = figure.x_low - span * 0.02, figure.x_high + span * 0.02
@@ -216,12 +216,12 @@ class Plot(pg.GraphicsView):
                 for curve, (_, _, pen) in zip(panel.curves, panel._lines(figure_), strict=False):
                     curve.setPen(pen)
         px = look().px
-        right = px(8)
+        right: float = px(8)
         if figure is not None and figure.stages:
             metrics = look().metrics(13)
             right = max(metrics.horizontalAdvance(self.words.say(text)) for _, _, text in figure.stages) + px(14)
-        self.upper.item.layout.setContentsMargins(0, px(20), right, 0)
-        self.under.item.layout.setContentsMargins(0, px(12), right, 0)
+        _grid_of(self.upper.item).setContentsMargins(0, px(20), right, 0)
+        _grid_of(self.under.item).setContentsMargins(0, px(12), right, 0)
         self.grid.setGeometry(self.range)  # a part that was folded away has let the whole shrink
         self.viewport().update()
 
@@ -283,6 +283,11 @@ class Plot(pg.GraphicsView):
                 marks.asked(ink, self._views[0], *self.asked)
             if self.ringed:
                 ink.frame(0, 0, self.width(), self.height(), 3, "focus")
+
+
+def _grid_of(whole: pg.GraphicsLayout | pg.PlotItem) -> QGraphicsGridLayout:
+    """The grid of a whole: pyqtgraph keeps it under the name of the Qt method that would answer it."""
+    return cast(QGraphicsGridLayout, whole.layout)
 
 
 def _end_of_interest(figure: Figure) -> float:

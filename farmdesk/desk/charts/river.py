@@ -7,7 +7,7 @@ or a theft. Straight edges, so that no kilogram is hidden in a curve.
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QPolygonF
+from PySide6.QtGui import QColor, QPolygonF
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.charts.scale import Taken
@@ -108,7 +108,7 @@ class River(Drawn):
         return [(i * step, i * step + step * (LEVEL_FRAC if i < n - 1 else 1.0)) for i in range(n)]
 
     def _band(
-        self, ink: Ink, edges: list[tuple[float, float]], middle: float, tall: list[float], color, line: float
+        self, ink: Ink, edges: list[tuple[float, float]], middle: float, tall: list[float], color: QColor, line: float
     ) -> None:
         above = [QPointF(x, middle - h / 2) for (a, b), h in zip(edges, tall, strict=True) for x in (a, b)]
         below = [QPointF(x, middle + h / 2) for (a, b), h in zip(edges, tall, strict=True) for x in (a, b)]
