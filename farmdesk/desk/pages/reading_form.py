@@ -172,7 +172,9 @@ class ReadingForm(QWidget):
 
     @Slot(int)
     def _move_on(self, by: int) -> None:
-        at = self.boxes.index(self.sender())
+        box = self.sender()
+        assert isinstance(box, Box)  # only boxes are connected here
+        at = self.boxes.index(box)
         target = self.boxes[min(max(at + by, 0), len(self.boxes) - 1)]
         target.setFocus(Qt.FocusReason.OtherFocusReason)
         target.selectAll()
@@ -234,22 +236,22 @@ class ReadingForm(QWidget):
         code = story.card.code
         if story.sensible == "ph":
 
-            def read(farm: OpenFarm) -> Done:
+            def read_mass(farm: OpenFarm) -> Done:
                 place = _one_of(values["vessel"].upper(), story.vessels, code)
                 return read_ferment(
                     farm, code, place, at_utc_s, ph=values["ph"], mass_c=values["mass"], brix=values["brix"], hand=hand
                 )  # fmt: skip
 
-            return read
+            return read_mass
 
-        def read(farm: OpenFarm) -> Done:
+        def read_bed(farm: OpenFarm) -> Done:
             place = _one_of(values["bed"], story.beds, code) if values["bed"] else ""
             return read_at_bed(
                 farm, code, at_utc_s, place=place, meter=[values[n] for n in ("1", "2", "3")],
                 tray=story.trays[0] if story.trays else "", tray_gross=values["tray"], bean_c=values["bean"], hand=hand,
             )  # fmt: skip
 
-        return read
+        return read_bed
 
     @Slot(object)
     def _written(self, done: Done) -> None:

@@ -8,7 +8,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter
-from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from farmdesk.clock import DAY_S, FarmTime
 from farmdesk.desk.charts.view import On
@@ -184,8 +184,8 @@ class CardDelegate(QStyledItemDelegate):
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         row: ListRow = index.data(ROW)
         view = option.widget
-        chosen = view is not None and view.selectionModel().isSelected(index)
-        rings = chosen and view is not None and view.hasFocus()
+        chosen = isinstance(view, QAbstractItemView) and view.selectionModel().isSelected(index)
+        rings = chosen and view.hasFocus()
         painter.save()
         painter.translate(option.rect.topLeft())
         width, height = min(option.rect.width(), look().px(CARD_WIDE_PX)), option.rect.height()

@@ -99,7 +99,9 @@ class Guard(QWidget):
             self.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _clicked(self) -> None:
-        self._choose(self.sender().value)
+        box = self.sender()
+        assert isinstance(box, AnswerBox)  # only answers are connected here
+        self._choose(box.value)
 
     def _choose(self, value: str) -> None:
         self.close_up()

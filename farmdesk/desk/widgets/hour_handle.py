@@ -71,7 +71,7 @@ class HourHandle(QWidget):
 
     # where hours stand
 
-    def _span(self) -> tuple[float, float]:
+    def _span(self) -> tuple[int, int]:
         return look().px(GUTTER_PX), self.width() - look().px(SIDE_PX)
 
     def x_of(self, at_utc_s: float) -> float:
