@@ -76,6 +76,7 @@ class Foresight(QObject):
     @Slot(object)
     def _worked_out(self, answer: Ahead) -> None:
         asked = self._working
+        assert asked is not None  # one is worked out at a time, and kept before the next
         self.lanes.ask(lambda farm: farm.keep_forecast(asked, answer), self._kept)
 
     @Slot(object)

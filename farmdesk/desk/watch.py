@@ -71,8 +71,9 @@ class FolderWatch(QObject):
         self._soon.setSingleShot(True)
         self._soon.setInterval(LOOK_MS)
         self._soon.timeout.connect(self.look)
-        if desk.parent() is not None:
-            desk.parent().installEventFilter(self)
+        window = desk.parent()
+        if window is not None:
+            window.installEventFilter(self)
         self._load()
 
     # what is remembered

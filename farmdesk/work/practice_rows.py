@@ -97,8 +97,10 @@ def _day_work(desk: Desk, row: Row) -> Done:
 
 
 def _weigh_in(desk: Desk, row: Row) -> Done:
-    sack = {name: row[name] for name in ("block", "picker", "half_day", "gross", "tare")}
-    return picking.weigh_in(desk.farm, row["lot"], **sack, at_utc_s=row.at, hand=row.hand)
+    return picking.weigh_in(
+        desk.farm, row["lot"], block=row["block"], picker=row["picker"], half_day=row["half_day"], gross=row["gross"],
+        tare=row["tare"], at_utc_s=row.at, hand=row.hand,
+    )  # fmt: skip
 
 
 def _count(desk: Desk, row: Row) -> Done:
