@@ -239,9 +239,10 @@ class LotsPage(Page):
 
     @Slot(str)
     def _file_answered(self, value: str) -> None:
-        (name, question), self._file = self._file, None
-        self.lot.ask_about_file(None)
-        self.watch.answer(name, self.lot.story.card.code, question, value)
+        story, asked, self._file = self.lot.story, self._file, None
+        if story is not None and asked is not None:
+            self.lot.ask_about_file(None)
+            self.watch.answer(asked[0], story.card.code, asked[1], value)
         self._show_keys()
         self._keys_to_list()
 
