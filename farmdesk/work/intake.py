@@ -45,7 +45,7 @@ RECENT_N = 8  # lots offered in a form
 
 @dataclass(frozen=True, slots=True)
 class Ratio:
-    """A ratio with its range, and how many own lots it rests on; none: from common practice."""
+    """A ratio (middle [kg/kg]) with its range, and how many own lots it rests on; none: from common practice."""
 
     low: float
     middle: float
@@ -197,7 +197,7 @@ def own_ratio(picture: Picture, lot: LotPicture, of: Callable[[LotPicture], tupl
 
 
 def started(middle: float) -> Ratio:
-    """A ratio that is not the farm's own yet."""
+    """A ratio (middle [kg/kg]) that is not the farm’s own yet."""
     return Ratio(middle * (1 - STARTED_SPREAD_FRAC), middle, middle * (1 + STARTED_SPREAD_FRAC), 0)
 
 

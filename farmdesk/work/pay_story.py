@@ -69,7 +69,7 @@ def week_of(picture: Picture, day: date) -> date:
 
 
 def money(cents: int | float, name: str) -> Num:
-    """An amount of the farm's own money."""
+    """An amount [cents] of the farm's own money."""
     return Num(cents / 100, name, 2)
 
 

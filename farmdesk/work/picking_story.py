@@ -122,7 +122,7 @@ def _blocks(picture: Picture, estimate: Crop, today: date) -> tuple[BlockStory, 
         pickers, rest = _pickers(picture, row.block, plan.body.grams) if plan else (None, None)
         rows.append(
             BlockStory(
-                row.block, block.name, block.variety, block.low_m, block.high_m, picked.get(row.block, 0),
+                row.block, block.name_local or block.name, block.variety, block.low_m, block.high_m, picked.get(row.block, 0),
                 crops.get(row.block), last.get(row.block), days, row.pinned, plan.body.grams if plan else None,
                 row.ripe, pickers, rest,
             )
@@ -190,7 +190,7 @@ def _counts(picture: Picture, today: date, limit_pct: float) -> tuple[CountStory
 
 
 def counted(bodies: list[Ripeness], said: Text, limit_pct: float) -> CountStory:
-    """One count, or several of a block pooled: shares with their range. Raises NotPossible for no fruit."""
+    """One count, or several of a block pooled: shares with their range, held against a limit [%]. Raises NotPossible."""
     green, ripe = sum(b.green for b in bodies), sum(b.ripe for b in bodies)
     n = sum(b.green + b.turning + b.ripe + b.over_ripe + b.dried + b.bored for b in bodies)
     greens = wilson(green, n)

@@ -45,7 +45,7 @@ class Usual:
         return self.low_g <= net_g <= self.high_g
 
     def times(self, level: float) -> Usual:
-        """The same where the day gives less, or more, to everybody."""
+        """The same where the day gives less, or more, to everybody: level [kg/kg]."""
         return Usual(round(self.middle_g * level), round(self.low_g * level), round(self.high_g * level), self.nets_g)
 
 
@@ -116,6 +116,7 @@ class Slip:
 
     @property
     def net_g(self) -> int:
+        """What is in the sack [g]."""
         return self.gross_g - self.tare_g
 
     def is_of(self, entry: Entry[WeighIn], day: date) -> bool:

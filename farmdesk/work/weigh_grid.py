@@ -49,6 +49,7 @@ class SlipRow:
 
     @property
     def net_g(self) -> int:
+        """What was in the sack [g]."""
         return self.gross_g - self.tare_g
 
 

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QWidget
 from farmdesk.desk.charts.balance import Balance
 from farmdesk.desk.charts.chart import Chart
 from farmdesk.desk.charts.river import River
+from farmdesk.desk.go import Target
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.pages.lot_words import Notes, Numbers
 from farmdesk.desk.pages.reading_form import ReadingForm
@@ -89,6 +90,11 @@ class LotView(QWidget):
             self.file.resize(self.width(), self.file.height())
             self.file.ask(question, self.desk.words, look().px(60), take_keys=False)
         self._lay_out()
+
+    def family(self) -> None:
+        """Where this lot came from and went, on the page of its family."""
+        if self.story is not None:
+            self.desk.go(Target("family", self.story.card.code))
 
     def next_vessel(self) -> None:
         """The ferment of the next vessel the lot was in."""

@@ -197,7 +197,7 @@ class LotsPage(Page):
         if story is not None and story.drying is not None:
             other = self.tr("good hours") if self.x_kind == "time" else self.tr("dates")
             found.append(Action("d", other, self._turn_axis))
-        found.append(Action("t", self.tr("table"), self.lot.toggle_tables))
+        found += [Action("t", self.tr("table"), self.lot.toggle_tables), Action("j", self.tr("family"), self.lot.family)]
         if story is not None and len(story.ferments) > 1:
             found.append(Action("f", self.tr("vessel"), self.lot.next_vessel))
         if self.lot.dropped or self.lot.turned:

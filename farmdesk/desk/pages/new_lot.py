@@ -40,10 +40,9 @@ class NewLotView(ShortForm):
     def method(self, typed: str) -> tuple[str, str, str, str] | None:
         """Letter, words, next code and check character of the method that was typed."""
         methods = self.story.methods if self.story else ()
-        if typed.isdigit() and 0 < int(typed) <= len(methods):
-            found = methods[int(typed) - 1]
-        else:
-            found = next((m for m in methods if m[0] == typed.upper()), None)
+        at = int(typed) - 1 if typed.isdigit() else -1
+        named = [m for n, m in enumerate(methods) if n == at or m[0] == typed.upper()]
+        found = named[0] if named else None
         return (found[0], self.desk.words.say(found[1]), found[2], found[3]) if found else None
 
     def show_story(self, story: IntakeStory) -> None:

@@ -62,11 +62,11 @@ class PaySide(QWidget):
                 ink.text(x + px(150), y, words.number(day.grams / 1000, 1, "kg"), 15, align="right")
                 extra = f"+{words.number(day.top_up_cents / 100, 2)} " if day.top_up_cents else ""
                 ink.text(right, y, extra + words.number(day.piece_cents / 100, 2), 15, align="right")
-            for picker, day, cents, text in (*story.day_works, *((p, d, -c, t) for p, d, c, t in story.advances)):
+            for picker, on, cents, text in (*story.day_works, *((p, d, -c, t) for p, d, c, t in story.advances)):
                 if picker == row.picker:
                     y += px(LINE_PX)
                     said = text or (self.tr("day work") if cents > 0 else self.tr("advance"))
-                    ink.text(x, y, ink.fitted(f"{words.say(Day(day))} {said}", px(180), 15), 15)
+                    ink.text(x, y, ink.fitted(f"{words.say(Day(on))} {said}", px(180), 15), 15)
                     ink.text(right, y, words.number(cents / 100, 2), 15, align="right")
             if row.adjustment_cents:
                 y += px(LINE_PX)

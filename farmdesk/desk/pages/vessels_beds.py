@@ -81,12 +81,12 @@ class FillView(ShortForm):
             side.big(self.kg(lot.at_intake_g), self.tr("waits at the intake"))
             for code, grams in lot.vessels:
                 side.line(self.tr("in {vessel} already").format(vessel=code), self.kg(grams))
-            grams = grams_in(values["weight"])
+            typed_g = grams_in(values["weight"])
             code = code_among([c for c, _, _ in story.vessels], values["vessel"])
             room = next((litres for c, litres, _ in story.vessels if c == code), None)
-            if grams and room:
+            if typed_g and room:
                 each = story.cherry_kg_l if lot.whole else story.pulped_kg_l
-                needs = grams / 1000 / each
+                needs = typed_g / 1000 / each
                 side.line(self.tr("{vessel} takes").format(vessel=code), number(room, 0, "L"))
                 side.line(
                     self.tr("this needs, at {n} kg a litre").format(n=number(each, 2)),

@@ -41,7 +41,7 @@ class WeighInView(WeighSide):
         self.lead = self.tr("usual")
         self.mode = "rows"
         self.key: SheetKey | None = None
-        self.unit, self.hour_utc_s = "kg", None
+        self.hour_utc_s: int | None = None
         self.sheet_story: WeighSheet | None = None
         self.retyping: list[tuple[str, str]] = []  # picker and number of slips that were typed a second time
         self.retyped_from: int | None = None
@@ -232,7 +232,8 @@ class WeighInView(WeighSide):
             from farmdesk.work.pay_story import picker_of
 
             picker = picker_of(farm.things, values["picker"])
-            return not_measured(farm, key.lot, picker, f"weight {key.half_day}", key.day, hour, hand=Hand("clerk"))
+            what = f"weight {key.half_day}"
+            return not_measured(farm, what, key.day, hour, lot=key.lot, place=picker, hand=Hand("clerk"))
 
         self.row.do(skip)
 

@@ -188,8 +188,8 @@ class WeighSide(RowsPane):
         if story.kept is not None and story.rows[-1].written_utc_s < self.sitting_utc_s:
             said = f"{words.say(story.kept)}."
         elif story.rows:
-            at = self.time.local(max(row.written_utc_s for row in story.rows))
-            today = at.date() == self.time.local(self.desk.as_of).date()
+            at = self.desk.time.local(max(row.written_utc_s for row in story.rows))
+            today = at.date() == self.desk.time.local(self.desk.as_of).date()
             last = f"{at:%H:%M:%S}" if today else words.say(Moment(at, weekday=True))
             said = self.tr("{n} rows, the last at {at}.").format(n=len(story.rows), at=last)
         else:
