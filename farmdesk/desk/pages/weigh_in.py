@@ -274,7 +274,7 @@ class WeighInView(WeighSide):
         self.asked = None
         was_correction, self.correcting = self.correcting is not None, None
         if not done.entries and not was_correction:
-            self.retyping.append((values["picker"], values["gross"]))
+            self.retyping.append((self.picker_typed(), values["gross"]))
             self.retyped_from = self.retyped_from or self.sitting_utc_s
         self._ask_sheet()
         self.row.next_row({"picker": self._after(values["picker"]) if not was_correction else self._next()})
