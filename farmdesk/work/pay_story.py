@@ -73,10 +73,16 @@ def money(cents: int | float, name: str) -> Num:
     return Num(cents / 100, name, 2)
 
 
-def pay_story(farm: OpenFarm, first_day: date | None = None, at_utc_s: int | None = None) -> PayStory:
-    """The pay of a week (without one: the week of the instant), and the list of all weeks with work in them."""
+def pay_story(
+    farm: OpenFarm, first_day: date | None = None, at_utc_s: int | None = None, *, now_utc_s: int | None = None
+) -> PayStory:
+    """The pay of a week (without one: the week of `now_utc_s` [UTC s]), and the list of all weeks with work in them.
+
+    As known at an instant [UTC s], or without one by all that is known.
+    """
     picture = farm.seen(at_utc_s)
-    today = picture.time.farm_day(now_of(picture))
+    now = now_of(picture) if now_utc_s is None else now_utc_s
+    today = picture.time.farm_day(now)
     first = week_of(picture, first_day or today)
     name = picture.things.settings.get("local_money", "")
     week, refused = _week(picture, first)
@@ -95,7 +101,7 @@ def pay_story(farm: OpenFarm, first_day: date | None = None, at_utc_s: int | Non
     )
     notes = tuple(sorted((round(100 * n) for n in numbers(picture.things, "notes_local")), reverse=True))
     return PayStory(
-        now_of(picture), picture.things.farm.name, name, weeks, week, refused, loose_sacks(picture, first, last),
+        now, picture.things.farm.name, name, weeks, week, refused, loose_sacks(picture, first, last),
         given, works, notes, tuple(picture.things.people), _headline(week, refused, name, first, last),
     )  # fmt: skip
 

@@ -72,10 +72,11 @@ class PickingStory:
     kept: Text | None
 
 
-def picking_story(farm: OpenFarm, at_utc_s: int | None = None) -> PickingStory:
-    """The overview at an instant [UTC s], as known then."""
+def picking_story(farm: OpenFarm, at_utc_s: int | None = None, *, now_utc_s: int | None = None) -> PickingStory:
+    """The overview at an instant [UTC s] as known then; without one all that is known, said at `now_utc_s` [UTC s]."""
     picture = farm.seen(at_utc_s)
-    today = picture.time.farm_day(now_of(picture))
+    now = now_of(picture) if now_utc_s is None else now_utc_s
+    today = picture.time.farm_day(now)
     estimate = crop(picture)
     blocks = _blocks(picture, estimate, today)
     columns = tuple(_today(picture, today))
@@ -83,8 +84,8 @@ def picking_story(farm: OpenFarm, at_utc_s: int | None = None) -> PickingStory:
     plan_g, rests = _plan(picture, columns, today)
     limit = number(picture.things, "unripe_limit_pct") or 0.0
     return PickingStory(
-        now_of(picture), today, _headline(blocks, columns, day_g, today), blocks, estimate, columns, day_g, plan_g,
-        rests, _counts(picture, today, limit), limit, chance(), kept_of(picture),
+        now, today, _headline(blocks, columns, day_g, today), blocks, estimate, columns, day_g, plan_g,
+        rests, _counts(picture, today, limit), limit, chance(), kept_of(picture, now),
     )  # fmt: skip
 
 

@@ -95,10 +95,17 @@ class WeighSheet:
         return next((code for code in after if code not in done), "")
 
 
-def sheet_of(farm: OpenFarm, key: SheetKey | None = None, at_utc_s: int | None = None) -> WeighSheet:
-    """A sheet; without a key the one that is most likely typed now. Raises NotPossible where no lot has begun."""
+def sheet_of(
+    farm: OpenFarm, key: SheetKey | None = None, at_utc_s: int | None = None, *, now_utc_s: int | None = None
+) -> WeighSheet:
+    """A sheet at an instant [UTC s]; without a key the one that is most likely typed at `now_utc_s` [UTC s].
+
+    Without an instant all that is known counts, sacks of the coming minutes too. Raises NotPossible where no
+    lot has begun.
+    """
     picture = farm.seen(at_utc_s)
-    key = key or likely(picture)
+    now = now_of(picture) if now_utc_s is None else now_utc_s
+    key = key or likely(picture, now)
     if key is None:
         raise NotPossible(
             N_("weigh_grid", "No lot has begun, so there is nothing to weigh in."),
@@ -123,9 +130,9 @@ def sheet_of(farm: OpenFarm, key: SheetKey | None = None, at_utc_s: int | None =
         if e.body.quantity == f"weight {key.half_day}" and e.body.day == day
     )
     return WeighSheet(
-        now_of(picture), key, check_character(key.lot), variety, rows, skipped, columns, sum(row.net_g for row in rows),
+        now, key, check_character(key.lot), variety, rows, skipped, columns, sum(row.net_g for row in rows),
         sum(column.grams for column in columns), plan, rests, _platform(picture, lot, key.day), crew, usual,
-        kept_of(picture, key), _hour(picture, key, rows),
+        kept_of(picture, now, key), _hour(picture, now, key, rows),
     )  # fmt: skip
 
 
@@ -141,19 +148,19 @@ def rows_of(picture: Picture, key: SheetKey) -> tuple[SlipRow, ...]:
     )  # fmt: skip
 
 
-def likely(picture: Picture) -> SheetKey | None:
-    """The sheet that is most likely typed next: an unfinished one, else today's plan, else the newest lot."""
+def likely(picture: Picture, now_utc_s: int) -> SheetKey | None:
+    """The sheet most likely typed at an instant [UTC s]: an unfinished one, else today's plan, else the newest lot."""
     last = _last_written(picture)
     if last is not None and _unfinished(picture, last):
         return last
-    now, time = now_of(picture), picture.time
-    today = time.farm_day(now)
-    half = "am" if time.local(now).hour < 14 and time.farm_day(now) == time.local(now).date() else "pm"
+    time = picture.time
+    today, local = time.farm_day(now_utc_s), time.local(now_utc_s)
+    half = "am" if local.hour < 14 and local.date() == today else "pm"
     lots = _lots(picture)
     if not lots:
         return None
     plan = next((e.body for e in picture.general_of(Round) if e.body.day == today.isoformat()), None)
-    open_lots = [code for code in lots if _open(picture.lots[code], time.farm_day(now), picture)]
+    open_lots = [code for code in lots if _open(picture.lots[code], today, picture)]
     code = open_lots[0] if open_lots else lots[0]
     lot = picture.lots[code]
     sacks = lot.of(WeighIn)
@@ -215,11 +222,11 @@ def _platform(picture: Picture, lot: LotPicture | None, day: date) -> int | None
     return sum(said) if said else None
 
 
-def _hour(picture: Picture, key: SheetKey, rows: tuple[SlipRow, ...]) -> int:
+def _hour(picture: Picture, now_utc_s: int, key: SheetKey, rows: tuple[SlipRow, ...]) -> int:
     """When the sacks of the sheet were weighed: the hour of its last row, else its half-day's usual hour."""
     if rows:
         return picture.book.by_id[rows[-1].entry].happened_utc_s
-    return min(picture.time.instant(key.day, HOURS[key.half_day]), now_of(picture))
+    return min(picture.time.instant(key.day, HOURS[key.half_day]), now_utc_s)
 
 
 # what was kept
@@ -241,17 +248,16 @@ def _unfinished(picture: Picture, key: SheetKey) -> bool:
     return 0 < len(rows) < len(crew_of(picture, key.day))
 
 
-def kept_of(picture: Picture, key: SheetKey | None = None) -> Text | None:
-    """One sentence about the sheet that was being typed last, while its rows are fewer than its pickers.
-
-    `25-16W, block D, Tue 14 Jan pm: 19 rows of 26 kept, the last at 18:41`; None when nothing is left open.
+def kept_of(picture: Picture, now_utc_s: int, key: SheetKey | None = None) -> Text | None:
+    """One sentence about the sheet that was being typed last, as said at an instant [UTC s], while its rows are
+    fewer than its pickers: `19 rows of 26 kept, the last at 18:41`; None when nothing is left open.
     """
     last = _last_written(picture)
     if last is None or (key is not None and key != last) or not _unfinished(picture, last):
         return None
     rows = rows_of(picture, last)
     at = picture.time.local(rows[-1].written_utc_s)
-    today = picture.time.local(now_of(picture)).date()
+    today = picture.time.local(now_utc_s).date()
     return N_(
         "weigh_grid", "{n} rows of {all} kept, the last at {at}", n=len(rows), all=len(crew_of(picture, last.day)),
         at=Moment(at, weekday=True, clock=at.date() == today),

@@ -65,7 +65,7 @@ class PayView(PaySide):
         from farmdesk.work.pay_story import pay_story
 
         first, now = self.first_day, self.desk.at_present
-        return lambda farm, at_utc_s: pay_story(farm, first, None if now else at_utc_s)
+        return lambda farm, at_utc_s: pay_story(farm, first, None if now else at_utc_s, now_utc_s=at_utc_s)
 
     def show_story(self, story: PayStory) -> None:
         """Show it; the chosen picker stays chosen."""

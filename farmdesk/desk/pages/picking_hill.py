@@ -42,7 +42,7 @@ class HillView(StoryView):
         from farmdesk.work.picking_story import picking_story
 
         now = self.desk.at_present
-        return lambda farm, at_utc_s: picking_story(farm, None if now else at_utc_s)
+        return lambda farm, at_utc_s: picking_story(farm, None if now else at_utc_s, now_utc_s=at_utc_s)
 
     def show_story(self, story: PickingStory) -> None:
         """Show it."""

@@ -126,7 +126,7 @@ class ShortForm(RowsPane):
         """Ask what the forms need."""
         from farmdesk.work.intake import intake_story
 
-        return lambda farm, at_utc_s: intake_story(farm)
+        return lambda farm, at_utc_s: intake_story(farm, at_utc_s)
 
     def show_story(self, story: IntakeStory) -> None:
         """Newer facts; what is being typed stays."""

@@ -65,7 +65,7 @@ class WeighInView(WeighSide):
         from farmdesk.work.weigh_grid import sheet_of
 
         key = self.key
-        return lambda farm, at_utc_s: sheet_of(farm, key)
+        return lambda farm, at_utc_s: sheet_of(farm, key, now_utc_s=at_utc_s)
 
     def show_story(self, story: WeighSheet) -> None:
         """Show the rows that are on disk; what is being typed stays."""
@@ -164,11 +164,12 @@ class WeighInView(WeighSide):
     def _read_head(self, values: dict[str, str]) -> None:
         from farmdesk.work.weigh_grid import sheet_of
 
-        today = self.desk.time.farm_day(self.desk.as_of)
+        now = self.desk.as_of
+        today = self.desk.time.farm_day(now)
 
         def ask(farm: OpenFarm) -> tuple[WeighSheet, int | None, str]:
             key, hour, unit = read_head(farm, values, today)
-            return sheet_of(farm, key), hour, unit
+            return sheet_of(farm, key, now_utc_s=now), hour, unit
 
         self.desk.lanes.ask(ask, self._head_read, self.row.trouble)
 
@@ -297,8 +298,8 @@ class WeighInView(WeighSide):
     def _asked_sheet(self) -> Callable[[OpenFarm], WeighSheet]:
         from farmdesk.work.weigh_grid import sheet_of
 
-        key = self.key
-        return lambda farm: sheet_of(farm, key)
+        key, now = self.key, self.desk.as_of
+        return lambda farm: sheet_of(farm, key, now_utc_s=now)
 
     @Slot(object)
     def _questioned(self, question: Question | None) -> None:

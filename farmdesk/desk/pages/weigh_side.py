@@ -70,7 +70,7 @@ class WeighSide(RowsPane):
             ink.frame(left, y, wide * story.plan_g / most, px(10), 1, "rule")
             ink.fill(left, y, wide * story.day_g / most, px(10), "ink")
             y += px(28)
-            day = self.tr("{sum} kg today of ≈ {plan} planned").format(
+            day = self.tr("{sum} kg of ≈ {plan} planned, all sheets").format(
                 sum=words.number(story.day_g / 1000, 1), plan=plan
             )
             ink.text(left, y, day, 15, SEMIBOLD)

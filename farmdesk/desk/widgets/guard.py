@@ -81,6 +81,7 @@ class Guard(QWidget):
         """Take the question away."""
         self.hide()
         for box in self.boxes:
+            box.hide()
             box.deleteLater()
         self.boxes = []
 
