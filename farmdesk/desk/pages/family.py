@@ -116,8 +116,8 @@ class FamilyPage(Page):
     def _merge(self) -> None:
         heaps = self._places(self.code)
         fields = [
-            Field("lot1", self.tr("lot"), 100, needed=True), Field("at1", self.tr("lies at"), 130, needed=True),
-            Field("lot2", self.tr("with lot"), 100, needed=True), Field("at2", self.tr("lies at"), 130, needed=True),
+            Field("lot1", self.tr("lot"), 100, code=True, needed=True), Field("at1", self.tr("lies at"), 130, needed=True),
+            Field("lot2", self.tr("with lot"), 100, code=True, needed=True), Field("at2", self.tr("lies at"), 130, needed=True),
             Field("to", self.tr("goes to"), 90, needed=True), Field("alias", self.tr("also called"), 0, words=True),
         ]  # fmt: skip
         self._open("merge", fields, {"lot1": self.code, "at1": " ".join(heaps)}, "lot2")

@@ -43,7 +43,7 @@ class CountView(ShortForm):
 
     def fields(self) -> Sequence[Field]:
         return [
-            Field("lot", self.tr("lot"), 104, keeps=True, needed=True),
+            Field("lot", self.tr("lot"), 104, code=True, keeps=True, needed=True),
             Field("block", self.tr("block"), 60, keeps=True, needed=True),
             Field("half", self.tr("half-day"), 72, keeps=True, needed=True), Field("green", self.tr("green"), 74),
             Field("turning", self.tr("turning"), 74), Field("ripe", self.tr("ripe"), 74),
@@ -136,7 +136,7 @@ class SortView(ShortForm):
 
     def fields(self) -> Sequence[Field]:
         return [
-            Field("lot", self.tr("lot"), 120, needed=True),
+            Field("lot", self.tr("lot"), 120, code=True, needed=True),
             Field("sorted", self.tr("sorted out"), 150, "kg", needed=True),
             Field("floaters", self.tr("floaters"), 150, "kg", needed=True),
         ]  # fmt: skip

@@ -27,7 +27,7 @@ class NewLotView(ShortForm):
 
     def fields(self) -> Sequence[Field]:
         return [
-            Field("method", self.tr("method"), 84, needed=True), Field("code", self.tr("code"), 132),
+            Field("method", self.tr("method"), 84, needed=True), Field("code", self.tr("code"), 132, code=True),
             Field("alias", self.tr("also called"), 220, words=True),
         ]  # fmt: skip
 
@@ -45,8 +45,8 @@ class NewLotView(ShortForm):
         found = named[0] if named else None
         return (found[0], self.desk.words.say(found[1]), found[2], found[3]) if found else None
 
-    def show_story(self, story: IntakeStory) -> None:
-        super().show_story(story)
+    def set_fields(self, fields: Sequence[Field]) -> None:
+        super().set_fields(fields)
         box = self.row.box("method")
         box.textEdited.disconnect()
         box.textEdited.connect(self._method_typed)

@@ -42,7 +42,7 @@ class FillView(ShortForm):
 
     def fields(self) -> Sequence[Field]:
         return [
-            Field("lot", self.tr("lot"), 120, keeps=True, needed=True),
+            Field("lot", self.tr("lot"), 120, code=True, keeps=True, needed=True),
             Field("vessel", self.tr("vessel"), 90, needed=True), Field("weight", self.tr("weight"), 140, "kg", needed=True),
             Field("hour", self.tr("filled at"), 96),
         ]  # fmt: skip
@@ -116,7 +116,7 @@ class SpreadView(ShortForm):
         )
 
     def fields(self) -> Sequence[Field]:
-        found = [Field("lot", self.tr("lot"), 104, needed=True)]
+        found = [Field("lot", self.tr("lot"), 104, code=True, needed=True)]
         for n in range(1, BEDS + 1):
             found.append(Field(f"bed{n}", self.tr("bed"), 50, needed=n == 1))
             found.append(Field(f"kg{n}", self.tr("kg"), 78, needed=n == 1))

@@ -147,7 +147,7 @@ class WeighInView(WeighSide):
         self.mode, self.at, self.correcting, self.asked = "head", None, None, None
         self.lead, self.after = "", ()
         self.set_fields([
-            Field("lot", self.tr("lot"), 110, needed=True), Field("block", self.tr("block"), 64, needed=True),
+            Field("lot", self.tr("lot"), 110, code=True, needed=True), Field("block", self.tr("block"), 64, needed=True),
             Field("half", self.tr("half-day"), 80, needed=True), Field("day", self.tr("day"), 84, needed=True),
             Field("hour", self.tr("weighed at"), 96), Field("unit", self.tr("unit"), 64, needed=True),
         ])  # fmt: skip

@@ -7,6 +7,7 @@ The row is written before its boxes are free again: keys that come meanwhile wai
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
@@ -30,7 +31,8 @@ Act = Callable[[OpenFarm, dict[str, str]], Done]  # the verb, with what was answ
 class Field:
     """A box: its name, its label, its width [px] (0 takes what is left), the unit shown in it.
 
-    `keeps` its value for the next row; `words` takes every sign; a row without a `needed` value is no row.
+    `keeps` its value for the next row; `words` takes every sign; `code` takes the − inside a lot's code; a row
+    without a `needed` value is no row.
     """
 
     name: str
@@ -39,6 +41,7 @@ class Field:
     unit: str = ""
     keeps: bool = False
     words: bool = False
+    code: bool = False
     needed: bool = False
 
 
@@ -60,6 +63,8 @@ class RowBox(QLineEdit):
             self.row.pressed(self, "enter")
         elif key == Qt.Key.Key_Escape:
             self.row.left.emit()
+        elif typed == "-" and self.field.code and re.fullmatch(r"\d\d", self.text()) and not self.hasSelectedText():
+            super().keyPressEvent(event)
         elif typed and typed in "+-*/" and (not self.field.words or (typed == "+" and not self.text())):
             self.row.pressed(self, typed)
         elif key == Qt.Key.Key_Up:
