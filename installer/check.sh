@@ -18,7 +18,9 @@ run "ruff check" "$py" -m ruff check
 run "ruff format --check" "$py" -m ruff format --check
 run "lint-imports" "$py" -c 'from importlinter.cli import lint_imports_command as run; run()'
 run "mypy" "$py" -m mypy
-run "pytest" "$py" -m pytest -n 2 --dist loadfile "$@"
+scratch=$(mktemp -d) # a folder of its own, so that two checks at once do not clear up after each other
+trap 'rm -rf "$scratch"' EXIT
+run "pytest" "$py" -m pytest -n 2 --dist loadfile --basetemp="$scratch/tests" "$@"
 if ((${#failed[@]})); then
   printf '\nNot in order: %s\n' "$(printf '%s, ' "${failed[@]}" | sed 's/, $//')"
   exit 1
