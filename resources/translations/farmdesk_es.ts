@@ -28,6 +28,37 @@
     </message>
 </context>
 <context>
+    <name>BlocksPane</name>
+    <message>
+        <source>All blocks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation type="unfinished">Parcelas</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation type="unfinished">altura</translation>
+    </message>
+    <message>
+        <source>in {n} blocks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trees</source>
+        <translation type="unfinished">matas</translation>
+    </message>
+    <message>
+        <source>trees on a hectare</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Box</name>
     <message>
         <source>not meas.</source>
@@ -273,6 +304,97 @@
     </message>
 </context>
 <context>
+    <name>FamilyPage</name>
+    <message>
+        <source>Blocks</source>
+        <translation>Parcelas</translation>
+    </message>
+    <message>
+        <source>Came from, went to</source>
+        <translation>De dónde vino, a dónde fue</translation>
+    </message>
+    <message>
+        <source>Family</source>
+        <translation>Familia</translation>
+    </message>
+    <message>
+        <source>No lot has begun.</source>
+        <translation>Aún no empieza ningún lote.</translation>
+    </message>
+    <message>
+        <source>Picked</source>
+        <translation>Corte</translation>
+    </message>
+    <message>
+        <source>The same blocks are in</source>
+        <translation>Las mismas parcelas están en</translation>
+    </message>
+    <message>
+        <source>also called</source>
+        <translation>también llamado</translation>
+    </message>
+    <message>
+        <source>bands as wide as their share</source>
+        <translation>franjas tan anchas como su parte</translation>
+    </message>
+    <message>
+        <source>filled {at}</source>
+        <translation>llenado {at}</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>goes to</source>
+        <translation>va a</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>lies at</source>
+        <translation>está en</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lote</translation>
+    </message>
+    <message>
+        <source>merge</source>
+        <translation>juntar</translation>
+    </message>
+    <message>
+        <source>next forebear</source>
+        <translation>siguiente origen</translation>
+    </message>
+    <message>
+        <source>own lots? 1</source>
+        <translation>¿lotes propios? 1</translation>
+    </message>
+    <message>
+        <source>shares sum to 100 %</source>
+        <translation>las partes suman 100 %</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>partir</translation>
+    </message>
+    <message>
+        <source>the lot</source>
+        <translation>el lote</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>with lot</source>
+        <translation>con el lote</translation>
+    </message>
+</context>
+<context>
     <name>FarmPage</name>
     <message>
         <source>Farm</source>
@@ -316,7 +438,7 @@
     </message>
     <message>
         <source>end of the season</source>
-        <translation>fin de la temporada</translation>
+        <translation>fin de temporada</translation>
     </message>
     <message>
         <source>larger</source>
@@ -376,7 +498,7 @@
     </message>
     <message>
         <source>open a season</source>
-        <translation>abrir una temporada</translation>
+        <translation>abrir temporada</translation>
     </message>
     <message>
         <source>copy</source>
@@ -896,19 +1018,42 @@
     <name>HourHandle</name>
     <message>
         <source>Hour handle, {label}</source>
-        <translation>Manija de la hora, {label}</translation>
+        <translation>La hora, {label}</translation>
     </message>
     <message>
         <source>Hour handle</source>
-        <translation>Manija de la hora</translation>
+        <translation>La hora</translation>
     </message>
     <message>
         <source>left, right: 1 hour</source>
-        <translation>izquierda, derecha: 1 hora</translation>
+        <translation>← → una hora</translation>
     </message>
     <message>
         <source>ahead: not known yet</source>
         <translation>adelante: no se sabe aún</translation>
+    </message>
+</context>
+<context>
+    <name>InstrumentsPane</name>
+    <message>
+        <source>Instruments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not checked yet: {codes}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread and last digit in the unit it shows: g, points of moisture, pH, °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trusted from–to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{span}, overdue</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -922,7 +1067,7 @@
     <name>LotView</name>
     <message>
         <source>f: next of {n}</source>
-        <translation>f: siguiente de {n}</translation>
+        <translation>f: otra de {n}</translation>
     </message>
 </context>
 <context>
@@ -946,6 +1091,10 @@
     <message>
         <source>dates</source>
         <translation>fechas</translation>
+    </message>
+    <message>
+        <source>family</source>
+        <translation>familia</translation>
     </message>
     <message>
         <source>table</source>
@@ -1214,7 +1363,7 @@
     </message>
     <message>
         <source>one lot on one page, for a buyer</source>
-        <translation>un lote en una página, para un comprador</translation>
+        <translation>un lote en una página, al comprador</translation>
     </message>
     <message>
         <source>paper</source>
@@ -1250,7 +1399,7 @@
     </message>
     <message>
         <source>codes down, half-days across</source>
-        <translation>códigos hacia abajo, medias jornadas a lo ancho</translation>
+        <translation>por código y media jornada</translation>
     </message>
     <message>
         <source>one page</source>
@@ -1360,7 +1509,7 @@
     </message>
     <message>
         <source>bonus</source>
-        <translation>extra</translation>
+        <translation>bono</translation>
     </message>
     <message>
         <source>carried</source>
@@ -1424,7 +1573,7 @@
     </message>
     <message>
         <source>top-up</source>
-        <translation>completa</translation>
+        <translation>al mínimo</translation>
     </message>
     <message>
         <source>{n} envelopes</source>
@@ -1433,6 +1582,17 @@
     <message>
         <source>{what}: written</source>
         <translation>{what}: escrito</translation>
+    </message>
+</context>
+<context>
+    <name>PeoplePane</name>
+    <message>
+        <source>Codes, never names: what stands here may stand on papers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1542,6 +1702,88 @@
     <message>
         <source>written {hour}; / corrects, Ctrl+Z takes it back</source>
         <translation>escrito {hour}; / corrige, Ctrl+Z lo quita</translation>
+    </message>
+</context>
+<context>
+    <name>RegisterPane</name>
+    <message>
+        <source>A code that is there already opens its row. What is not known stays empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buyers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>or other words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} rows</source>
+        <translation type="unfinished">{n} renglones</translation>
+    </message>
+</context>
+<context>
+    <name>RegistersPage</name>
+    <message>
+        <source>Registers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Registers: Enter types in one, Esc leaves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>beds and patio</source>
+        <translation type="unfinished">camas y patio</translation>
+    </message>
+    <message>
+        <source>blocks</source>
+        <translation type="unfinished">parcelas</translation>
+    </message>
+    <message>
+        <source>buyers</source>
+        <translation type="unfinished">compradores</translation>
+    </message>
+    <message>
+        <source>checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>corrections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instruments</source>
+        <translation type="unfinished">instrumentos</translation>
+    </message>
+    <message>
+        <source>methods</source>
+        <translation type="unfinished">métodos</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation type="unfinished">gente</translation>
+    </message>
+    <message>
+        <source>standards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vessels</source>
+        <translation type="unfinished">pilas y barriles</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2089,8 +2331,24 @@
         <translation>Hoy</translation>
     </message>
     <message>
+        <source>office</source>
+        <translation>oficina</translation>
+    </message>
+    <message>
+        <source>sky</source>
+        <translation>cielo</translation>
+    </message>
+    <message>
+        <source>wet side</source>
+        <translation>pilas</translation>
+    </message>
+    <message>
         <source>work day</source>
         <translation>día de trabajo</translation>
+    </message>
+    <message>
+        <source>yard</source>
+        <translation>patio</translation>
     </message>
     <message>
         <source>{n} of {m}</source>
@@ -2127,6 +2385,68 @@
     <message>
         <source>Enter answers the first one; “n” writes “not measured”.</source>
         <translation>Enter responde la primera; “n” escribe “no medido”.</translation>
+    </message>
+</context>
+<context>
+    <name>Tree</name>
+    <message>
+        <source>block {code}</source>
+        <translation>parcela {code}</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>nothing has left it yet</source>
+        <translation>aún no ha salido nada</translation>
+    </message>
+    <message>
+        <source>share of the lot</source>
+        <translation>parte del lote</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>{lot}: {blocks}. Went to: {went}.</source>
+        <translation>{lot}: {blocks}. Pasó a: {went}.</translation>
+    </message>
+</context>
+<context>
+    <name>TypedPane</name>
+    <message>
+        <source>Enter</source>
+        <translation type="unfinished">Enter</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>empty first box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation type="unfinished">salir</translation>
+    </message>
+    <message>
+        <source>next box</source>
+        <translation type="unfinished">siguiente casilla</translation>
+    </message>
+    <message>
+        <source>takes the row out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>walk the rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2198,6 +2518,37 @@
     <message>
         <source>latest</source>
         <translation>lo más tarde</translation>
+    </message>
+</context>
+<context>
+    <name>VesselsPane</name>
+    <message>
+        <source>All vessels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vessels</source>
+        <translation type="unfinished">Pilas</translation>
+    </message>
+    <message>
+        <source>pulped, at {n} kg a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whole cherry, at {n} kg a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} takes</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2370,8 +2721,8 @@
         <translation>{n} sacos en esta hoja</translation>
     </message>
     <message>
-        <source>{sum} kg today of ≈ {plan} planned</source>
-        <translation>{sum} kg hoy de ≈ {plan} planeados</translation>
+        <source>{sum} kg of ≈ {plan} planned, all sheets</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2493,7 +2844,7 @@
     </message>
     <message>
         <source>{told}, whole lot</source>
-        <translation>{told}, lote entero</translation>
+        <translation>{told}, todo</translation>
     </message>
 </context>
 <context>
@@ -2516,7 +2867,7 @@
     </message>
     <message>
         <source>hour handle</source>
-        <translation>manija de la hora</translation>
+        <translation>la hora</translation>
     </message>
     <message>
         <source>picking</source>
@@ -3016,6 +3367,25 @@
     </message>
 </context>
 <context>
+    <name>cli</name>
+    <message>
+        <source>{lot}: not before {first}, open at the end.</source>
+        <translation>{lot}: no antes de {first}, sin fin conocido.</translation>
+    </message>
+    <message>
+        <source>{lot}: open.</source>
+        <translation>{lot}: sin fin conocido.</translation>
+    </message>
+    <message>
+        <source>{lot}: {days}, likely {likely}.</source>
+        <translation>{lot}: {days}, probable {likely}.</translation>
+    </message>
+    <message>
+        <source>{lot}: {days}.</source>
+        <translation>{lot}: {days}.</translation>
+    </message>
+</context>
+<context>
     <name>clock</name>
     <message>
         <source>There is no time zone called {name}.</source>
@@ -3284,6 +3654,14 @@
     <message>
         <source>Wed</source>
         <translation>mié</translation>
+    </message>
+    <message>
+        <source>{day} {month}</source>
+        <translation>{day} de {month}</translation>
+    </message>
+    <message>
+        <source>{day} {month} {year}</source>
+        <translation>{day} de {month} de {year}</translation>
     </message>
     <message>
         <source>Thu</source>
@@ -3828,6 +4206,61 @@
     </message>
 </context>
 <context>
+    <name>family</name>
+    <message>
+        <source>Each place stands there once, with its weight.</source>
+        <translation>Cada lugar está una vez, con su peso.</translation>
+    </message>
+    <message>
+        <source>Nothing was weighed in yet.</source>
+        <translation>Nada pesado todavía.</translation>
+    </message>
+    <message>
+        <source>There is no place {place}.</source>
+        <translation>No hay lugar {place}.</translation>
+    </message>
+    <message>
+        <source>block {block} {share}</source>
+        <translation>parcela {block} {share}</translation>
+    </message>
+    <message>
+        <source>kept back</source>
+        <translation>contramuestra</translation>
+    </message>
+    <message>
+        <source>not organic</source>
+        <translation>no orgánico</translation>
+    </message>
+    <message>
+        <source>not organic: its blocks differ in status</source>
+        <translation>no orgánico: sus parcelas difieren</translation>
+    </message>
+    <message>
+        <source>organic: all its blocks are certified</source>
+        <translation>orgánico: todas sus parcelas certificadas</translation>
+    </message>
+    <message>
+        <source>sample to {buyer}, {day}</source>
+        <translation>muestra a {buyer}, {day}</translation>
+    </message>
+    <message>
+        <source>sold to {buyer}, {day}</source>
+        <translation>vendido a {buyer}, {day}</translation>
+    </message>
+    <message>
+        <source>{blocks}</source>
+        <translation>{blocks}</translation>
+    </message>
+    <message>
+        <source>{blocks}; of {parents}</source>
+        <translation>{blocks}; de {parents}</translation>
+    </message>
+    <message>
+        <source>{vessel}, {weight}: {shares}</source>
+        <translation>{vessel}, {weight}: {shares}</translation>
+    </message>
+</context>
+<context>
     <name>farm</name>
     <message>
         <source>There is no such row in the notebook.</source>
@@ -4140,7 +4573,7 @@
     </message>
     <message>
         <source>fill {n} of {all}, {vessel}</source>
-        <translation>llenada {n} de {all}, {vessel}</translation>
+        <translation>carga {n} de {all}, {vessel}</translation>
     </message>
     <message>
         <source>mass °C</source>
@@ -4216,7 +4649,7 @@
     </message>
     <message>
         <source>squares: tray, from the usual starting moisture; no meter reading it could hang on</source>
-        <translation>cuadros: bandeja, desde la humedad inicial usual; sin lectura de medidor de donde colgarla</translation>
+        <translation>cuadros: bandeja desde lo usual; medidor aún no</translation>
     </message>
     <message>
         <source>dots: meter</source>
@@ -4427,6 +4860,41 @@
     <message>
         <source>A share of husk</source>
         <translation>Una parte de cascarilla</translation>
+    </message>
+</context>
+<context>
+    <name>instruments</name>
+    <message>
+        <source>A correction of nothing corrects nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>aw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation type="unfinished">pH</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>°Bx</source>
+        <translation type="unfinished">°Bx</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation type="unfinished">°C</translation>
     </message>
 </context>
 <context>
@@ -5587,7 +6055,7 @@
     </message>
     <message>
         <source>bonus</source>
-        <translation>extra</translation>
+        <translation>bono</translation>
     </message>
     <message>
         <source>carried</source>
@@ -5755,7 +6223,7 @@
     </message>
     <message>
         <source>top-up</source>
-        <translation>completa</translation>
+        <translation>al mínimo</translation>
     </message>
     <message>
         <source>total</source>
@@ -6334,6 +6802,449 @@
     <message>
         <source>{n} rows of {logger}</source>
         <translation>{n} renglones de {logger}</translation>
+    </message>
+</context>
+<context>
+    <name>registers</name>
+    <message>
+        <source>A code stays as it is: {code} may stand on papers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A version of a method stays: lots point to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No row names {code}. Take it out of the register?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no {code} in this register.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What has been written must always be able to say what it was about.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a new row, and take the old one out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air humidity</source>
+        <translation type="unfinished">humedad del aire</translation>
+    </message>
+    <message>
+        <source>air °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area, ha</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed</source>
+        <translation type="unfinished">cama</translation>
+    </message>
+    <message>
+        <source>bench scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation type="unfinished">parcela</translation>
+    </message>
+    <message>
+        <source>box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>buyer</source>
+        <translation type="unfinished">comprador</translation>
+    </message>
+    <message>
+        <source>by weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check, days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clock off, h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation type="unfinished">código</translation>
+    </message>
+    <message>
+        <source>converting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation type="unfinished">cubierta</translation>
+    </message>
+    <message>
+        <source>day work</source>
+        <translation type="unfinished">jornal</translation>
+    </message>
+    <message>
+        <source>dried whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry within, days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>empty, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ends by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>field foreman</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from south, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from west, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand tarp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holds, L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hoops</source>
+        <translation type="unfinished">arcos</translation>
+    </message>
+    <message>
+        <source>hours from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hygrometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation type="unfinished">instrumento</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation type="unfinished">tipo</translation>
+    </message>
+    <message>
+        <source>last digit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>letter</source>
+        <translation type="unfinished">letra</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>liner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loading, kg/m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>logger</source>
+        <translation type="unfinished">registrador</translation>
+    </message>
+    <message>
+        <source>mass at most, °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mass °C</source>
+        <translation type="unfinished">masa °C</translation>
+    </message>
+    <message>
+        <source>max and min thermometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation type="unfinished">medio</translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation type="unfinished">humedad</translation>
+    </message>
+    <message>
+        <source>moisture meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>monthly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished">nombre</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">ninguna</translation>
+    </message>
+    <message>
+        <source>organic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation type="unfinished">pH</translation>
+    </message>
+    <message>
+        <source>pH aimed at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>patio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pay</source>
+        <translation type="unfinished">pago</translation>
+    </message>
+    <message>
+        <source>picker</source>
+        <translation type="unfinished">cortador</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation type="unfinished">lugar</translation>
+    </message>
+    <message>
+        <source>planted</source>
+        <translation type="unfinished">siembra</translation>
+    </message>
+    <message>
+        <source>platform scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>processor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rain</source>
+        <translation type="unfinished">lluvia</translation>
+    </message>
+    <message>
+        <source>rain gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refractometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rest, days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rinses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>roof</source>
+        <translation type="unfinished">techo</translation>
+    </message>
+    <message>
+        <source>sealed</source>
+        <translation type="unfinished">sellado</translation>
+    </message>
+    <message>
+        <source>sealed tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spread, ±</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>store from, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thermometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation type="unfinished">a</translation>
+    </message>
+    <message>
+        <source>to cover, min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tray</source>
+        <translation type="unfinished">bandeja</translation>
+    </message>
+    <message>
+        <source>trees</source>
+        <translation type="unfinished">matas</translation>
+    </message>
+    <message>
+        <source>usable, L or %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>variety</source>
+        <translation type="unfinished">variedad</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation type="unfinished">pila</translation>
+    </message>
+    <message>
+        <source>water activity</source>
+        <translation type="unfinished">actividad de agua</translation>
+    </message>
+    <message>
+        <source>water when spread, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weigh clerk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation type="unfinished">peso</translation>
+    </message>
+    <message>
+        <source>wet-side hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>width, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>work</source>
+        <translation type="unfinished">trabajo</translation>
+    </message>
+    <message>
+        <source>yard hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yeast, g/kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{box}: “{typed}” is no whole number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{box}: “{typed}” is none of {ways}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} is named in {n} rows of the notebook, so it stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} {way}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>°Bx</source>
+        <translation type="unfinished">°Bx</translation>
+    </message>
+    <message>
+        <source>± points</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6935,12 +7846,20 @@
         <translation>{method}; {blocks}. Corte {days}.</translation>
     </message>
     <message>
+        <source>{name} ({local})</source>
+        <translation>{local} ({name})</translation>
+    </message>
+    <message>
         <source>{n}</source>
         <translation>{n}</translation>
     </message>
     <message>
         <source>{n} beans in {grams}, {standard}</source>
         <translation>{n} granos en {grams}, {standard}</translation>
+    </message>
+    <message>
+        <source>{n} days</source>
+        <translation>{n} días</translation>
     </message>
     <message>
         <source>{n} full in {grams}, {standard}</source>
@@ -7130,7 +8049,7 @@
     <name>stage</name>
     <message>
         <source>fresh</source>
-        <translation>fresca</translation>
+        <translation>fresco</translation>
     </message>
     <message>
         <source>not skin-dry</source>
@@ -7158,11 +8077,11 @@
     </message>
     <message>
         <source>wilted</source>
-        <translation>marchita</translation>
+        <translation>marchito</translation>
     </message>
     <message>
         <source>half dry</source>
-        <translation>medio seca</translation>
+        <translation>medio seco</translation>
     </message>
     <message>
         <source>rattling</source>
@@ -7225,7 +8144,7 @@
     </message>
     <message>
         <source>fresh</source>
-        <translation>fresca</translation>
+        <translation>fresco</translation>
     </message>
     <message>
         <source>now</source>
@@ -7233,11 +8152,11 @@
     </message>
     <message>
         <source>wilted</source>
-        <translation>marchita</translation>
+        <translation>marchito</translation>
     </message>
     <message>
         <source>half dry</source>
-        <translation>medio seca</translation>
+        <translation>medio seco</translation>
     </message>
     <message>
         <source>rattling</source>
@@ -7757,6 +8676,25 @@
     <message>
         <source>{weight} today; nothing was planned</source>
         <translation>{weight} hoy; no había nada planeado</translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message>
+        <source>A word has no braces and no &amp; in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both words are needed: what the program says, and what the farm says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{said}” has a word already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{was}” is now “{now}”</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
