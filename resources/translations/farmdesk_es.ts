@@ -31,31 +31,31 @@
     <name>BlocksPane</name>
     <message>
         <source>All blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las parcelas</translation>
     </message>
     <message>
         <source>Block {code}</source>
-        <translation type="unfinished"></translation>
+        <translation>Parcela {code}</translation>
     </message>
     <message>
         <source>Blocks</source>
-        <translation type="unfinished">Parcelas</translation>
+        <translation>Parcelas</translation>
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished">altura</translation>
+        <translation>altura</translation>
     </message>
     <message>
         <source>in {n} blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>en {n} parcelas</translation>
     </message>
     <message>
         <source>trees</source>
-        <translation type="unfinished">matas</translation>
+        <translation>matas</translation>
     </message>
     <message>
         <source>trees on a hectare</source>
-        <translation type="unfinished"></translation>
+        <translation>matas por hectárea</translation>
     </message>
 </context>
 <context>
@@ -707,6 +707,10 @@
         <translation>Pilas</translation>
     </message>
     <message>
+        <source>filled</source>
+        <translation type="unfinished">llenado</translation>
+    </message>
+    <message>
         <source>filled at</source>
         <translation>llenada a las</translation>
     </message>
@@ -1037,23 +1041,23 @@
     <name>InstrumentsPane</name>
     <message>
         <source>Instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>Instrumentos</translation>
     </message>
     <message>
         <source>Not checked yet: {codes}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin revisar aún: {codes}</translation>
     </message>
     <message>
         <source>Spread and last digit in the unit it shows: g, points of moisture, pH, °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión y última cifra en la unidad que muestra: g, puntos de humedad, pH, °C.</translation>
     </message>
     <message>
         <source>Trusted from–to</source>
-        <translation type="unfinished"></translation>
+        <translation>Confiable de–a</translation>
     </message>
     <message>
         <source>{span}, overdue</source>
-        <translation type="unfinished"></translation>
+        <translation>{span}, atrasada</translation>
     </message>
 </context>
 <context>
@@ -1588,11 +1592,11 @@
     <name>PeoplePane</name>
     <message>
         <source>Codes, never names: what stands here may stand on papers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Códigos, nunca nombres: lo de aquí puede ir en papeles.</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished"></translation>
+        <translation>Gente</translation>
     </message>
 </context>
 <context>
@@ -1708,82 +1712,82 @@
     <name>RegisterPane</name>
     <message>
         <source>A code that is there already opens its row. What is not known stays empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un código que ya está abre su renglón. Lo que no se sabe queda vacío.</translation>
     </message>
     <message>
         <source>Buyers</source>
-        <translation type="unfinished"></translation>
+        <translation>Compradores</translation>
     </message>
     <message>
         <source>Trays</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandejas</translation>
     </message>
     <message>
         <source>or other words</source>
-        <translation type="unfinished"></translation>
+        <translation>u otras palabras</translation>
     </message>
     <message>
         <source>{n} rows</source>
-        <translation type="unfinished">{n} renglones</translation>
+        <translation>{n} renglones</translation>
     </message>
 </context>
 <context>
     <name>RegistersPage</name>
     <message>
         <source>Registers</source>
-        <translation type="unfinished"></translation>
+        <translation>Registros</translation>
     </message>
     <message>
         <source>Registers: Enter types in one, Esc leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>Registros: Enter escribe en uno, Esc sale</translation>
     </message>
     <message>
         <source>beds and patio</source>
-        <translation type="unfinished">camas y patio</translation>
+        <translation>camas y patio</translation>
     </message>
     <message>
         <source>blocks</source>
-        <translation type="unfinished">parcelas</translation>
+        <translation>parcelas</translation>
     </message>
     <message>
         <source>buyers</source>
-        <translation type="unfinished">compradores</translation>
+        <translation>compradores</translation>
     </message>
     <message>
         <source>checks</source>
-        <translation type="unfinished"></translation>
+        <translation>revisiones</translation>
     </message>
     <message>
         <source>corrections</source>
-        <translation type="unfinished"></translation>
+        <translation>correcciones</translation>
     </message>
     <message>
         <source>instruments</source>
-        <translation type="unfinished">instrumentos</translation>
+        <translation>instrumentos</translation>
     </message>
     <message>
         <source>methods</source>
-        <translation type="unfinished">métodos</translation>
+        <translation>métodos</translation>
     </message>
     <message>
         <source>people</source>
-        <translation type="unfinished">gente</translation>
+        <translation>gente</translation>
     </message>
     <message>
         <source>standards</source>
-        <translation type="unfinished"></translation>
+        <translation>patrones</translation>
     </message>
     <message>
         <source>trays</source>
-        <translation type="unfinished"></translation>
+        <translation>bandejas</translation>
     </message>
     <message>
         <source>vessels</source>
-        <translation type="unfinished">pilas y barriles</translation>
+        <translation>pilas</translation>
     </message>
     <message>
         <source>words</source>
-        <translation type="unfinished"></translation>
+        <translation>palabras</translation>
     </message>
 </context>
 <context>
@@ -2413,40 +2417,44 @@
         <source>{lot}: {blocks}. Went to: {went}.</source>
         <translation>{lot}: {blocks}. Pasó a: {went}.</translation>
     </message>
+    <message>
+        <source>{vessel}; filled {hours}.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>TypedPane</name>
     <message>
         <source>Enter</source>
-        <translation type="unfinished">Enter</translation>
+        <translation>Enter</translation>
     </message>
     <message>
         <source>Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>empty first box</source>
-        <translation type="unfinished"></translation>
+        <translation>primera casilla vacía</translation>
     </message>
     <message>
         <source>leave</source>
-        <translation type="unfinished">salir</translation>
+        <translation>salir</translation>
     </message>
     <message>
         <source>next box</source>
-        <translation type="unfinished">siguiente casilla</translation>
+        <translation>siguiente casilla</translation>
     </message>
     <message>
         <source>takes the row out</source>
-        <translation type="unfinished"></translation>
+        <translation>quita el renglón</translation>
     </message>
     <message>
         <source>walk the rows</source>
-        <translation type="unfinished"></translation>
+        <translation>andar renglones</translation>
     </message>
     <message>
         <source>write</source>
-        <translation type="unfinished"></translation>
+        <translation>escribir</translation>
     </message>
 </context>
 <context>
@@ -2524,31 +2532,31 @@
     <name>VesselsPane</name>
     <message>
         <source>All vessels</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las pilas</translation>
     </message>
     <message>
         <source>It</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí</translation>
     </message>
     <message>
         <source>Vessels</source>
-        <translation type="unfinished">Pilas</translation>
+        <translation>Pilas</translation>
     </message>
     <message>
         <source>pulped, at {n} kg a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>despulpado, a {n} kg el litro</translation>
     </message>
     <message>
         <source>usable</source>
-        <translation type="unfinished"></translation>
+        <translation>útil</translation>
     </message>
     <message>
         <source>whole cherry, at {n} kg a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>uva entera, a {n} kg el litro</translation>
     </message>
     <message>
         <source>{code} takes</source>
-        <translation type="unfinished"></translation>
+        <translation>{code}: caben</translation>
     </message>
 </context>
 <context>
@@ -2722,7 +2730,7 @@
     </message>
     <message>
         <source>{sum} kg of ≈ {plan} planned, all sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>{sum} kg de ≈ {plan} planeados, todas las hojas</translation>
     </message>
 </context>
 <context>
@@ -4866,35 +4874,35 @@
     <name>instruments</name>
     <message>
         <source>A correction of nothing corrects nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una corrección de nada no corrige nada.</translation>
     </message>
     <message>
         <source>aw</source>
-        <translation type="unfinished"></translation>
+        <translation>aw</translation>
     </message>
     <message>
         <source>g</source>
-        <translation type="unfinished"></translation>
+        <translation>g</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished">pH</translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>points</source>
-        <translation type="unfinished"></translation>
+        <translation>puntos</translation>
     </message>
     <message>
         <source>°Bx</source>
-        <translation type="unfinished">°Bx</translation>
+        <translation>°Bx</translation>
     </message>
     <message>
         <source>°C</source>
-        <translation type="unfinished">°C</translation>
+        <translation>°C</translation>
     </message>
 </context>
 <context>
@@ -6808,443 +6816,443 @@
     <name>registers</name>
     <message>
         <source>A code stays as it is: {code} may stand on papers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un código queda como está: {code} puede estar en papeles.</translation>
     </message>
     <message>
         <source>A version of a method stays: lots point to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una versión de un método queda: hay lotes que la usan.</translation>
     </message>
     <message>
         <source>No row names {code}. Take it out of the register?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún renglón nombra {code}. ¿Quitarlo del registro?</translation>
     </message>
     <message>
         <source>There is no {code} in this register.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay {code} en este registro.</translation>
     </message>
     <message>
         <source>What has been written must always be able to say what it was about.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo escrito siempre debe poder decir de qué trataba.</translation>
     </message>
     <message>
         <source>Write a new row, and take the old one out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir un renglón nuevo y quitar el viejo.</translation>
     </message>
     <message>
         <source>air humidity</source>
-        <translation type="unfinished">humedad del aire</translation>
+        <translation>humedad del aire</translation>
     </message>
     <message>
         <source>air °C</source>
-        <translation type="unfinished"></translation>
+        <translation>aire °C</translation>
     </message>
     <message>
         <source>area, ha</source>
-        <translation type="unfinished"></translation>
+        <translation>área, ha</translation>
     </message>
     <message>
         <source>barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>barril</translation>
     </message>
     <message>
         <source>bed</source>
-        <translation type="unfinished">cama</translation>
+        <translation>cama</translation>
     </message>
     <message>
         <source>bench scale</source>
-        <translation type="unfinished"></translation>
+        <translation>báscula de mesa</translation>
     </message>
     <message>
         <source>block</source>
-        <translation type="unfinished">parcela</translation>
+        <translation>parcela</translation>
     </message>
     <message>
         <source>box</source>
-        <translation type="unfinished"></translation>
+        <translation>caja</translation>
     </message>
     <message>
         <source>buyer</source>
-        <translation type="unfinished">comprador</translation>
+        <translation>comprador</translation>
     </message>
     <message>
         <source>by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>por peso</translation>
     </message>
     <message>
         <source>check, days</source>
-        <translation type="unfinished"></translation>
+        <translation>revisar, días</translation>
     </message>
     <message>
         <source>clock</source>
-        <translation type="unfinished"></translation>
+        <translation>reloj</translation>
     </message>
     <message>
         <source>clock off, h</source>
-        <translation type="unfinished"></translation>
+        <translation>desfase, h</translation>
     </message>
     <message>
         <source>code</source>
-        <translation type="unfinished">código</translation>
+        <translation>código</translation>
     </message>
     <message>
         <source>converting</source>
-        <translation type="unfinished"></translation>
+        <translation>en transición</translation>
     </message>
     <message>
         <source>cover</source>
-        <translation type="unfinished">cubierta</translation>
+        <translation>cubierta</translation>
     </message>
     <message>
         <source>day work</source>
-        <translation type="unfinished">jornal</translation>
+        <translation>jornal</translation>
     </message>
     <message>
         <source>dried whole</source>
-        <translation type="unfinished"></translation>
+        <translation>seco entero</translation>
     </message>
     <message>
         <source>dry within, days</source>
-        <translation type="unfinished"></translation>
+        <translation>secar en, días</translation>
     </message>
     <message>
         <source>empty, g</source>
-        <translation type="unfinished"></translation>
+        <translation>vacía, g</translation>
     </message>
     <message>
         <source>ends by</source>
-        <translation type="unfinished"></translation>
+        <translation>termina por</translation>
     </message>
     <message>
         <source>field foreman</source>
-        <translation type="unfinished"></translation>
+        <translation>caporal</translation>
     </message>
     <message>
         <source>from south, m</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el sur, m</translation>
     </message>
     <message>
         <source>from west, m</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el oeste, m</translation>
     </message>
     <message>
         <source>from, m</source>
-        <translation type="unfinished"></translation>
+        <translation>de, m</translation>
     </message>
     <message>
         <source>hand tarp</source>
-        <translation type="unfinished"></translation>
+        <translation>lona a mano</translation>
     </message>
     <message>
         <source>hand test</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba de mano</translation>
     </message>
     <message>
         <source>high</source>
-        <translation type="unfinished"></translation>
+        <translation>mucha</translation>
     </message>
     <message>
         <source>holds, L</source>
-        <translation type="unfinished"></translation>
+        <translation>volumen, L</translation>
     </message>
     <message>
         <source>hoops</source>
-        <translation type="unfinished">arcos</translation>
+        <translation>arcos</translation>
     </message>
     <message>
         <source>hours from</source>
-        <translation type="unfinished"></translation>
+        <translation>horas de</translation>
     </message>
     <message>
         <source>hygrometer</source>
-        <translation type="unfinished"></translation>
+        <translation>higrómetro</translation>
     </message>
     <message>
         <source>instrument</source>
-        <translation type="unfinished">instrumento</translation>
+        <translation>instrumento</translation>
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished">tipo</translation>
+        <translation>tipo</translation>
     </message>
     <message>
         <source>last digit</source>
-        <translation type="unfinished"></translation>
+        <translation>última cifra</translation>
     </message>
     <message>
         <source>length, m</source>
-        <translation type="unfinished"></translation>
+        <translation>largo, m</translation>
     </message>
     <message>
         <source>letter</source>
-        <translation type="unfinished">letra</translation>
+        <translation>letra</translation>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation>poca</translation>
     </message>
     <message>
         <source>liner</source>
-        <translation type="unfinished"></translation>
+        <translation>bolsa hermética</translation>
     </message>
     <message>
         <source>loading, kg/m²</source>
-        <translation type="unfinished"></translation>
+        <translation>carga, kg/m²</translation>
     </message>
     <message>
         <source>logger</source>
-        <translation type="unfinished">registrador</translation>
+        <translation>registrador</translation>
     </message>
     <message>
         <source>mass at most, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>masa, máx. °C</translation>
     </message>
     <message>
         <source>mass °C</source>
-        <translation type="unfinished">masa °C</translation>
+        <translation>masa °C</translation>
     </message>
     <message>
         <source>max and min thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>termómetro de máx. y mín.</translation>
     </message>
     <message>
         <source>measures</source>
-        <translation type="unfinished"></translation>
+        <translation>mide</translation>
     </message>
     <message>
         <source>medium</source>
-        <translation type="unfinished">medio</translation>
+        <translation>media</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished">humedad</translation>
+        <translation>humedad</translation>
     </message>
     <message>
         <source>moisture meter</source>
-        <translation type="unfinished"></translation>
+        <translation>medidor de humedad</translation>
     </message>
     <message>
         <source>monthly</source>
-        <translation type="unfinished"></translation>
+        <translation>mensual</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished">nombre</translation>
+        <translation>nombre</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>no</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">ninguna</translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>organic</source>
-        <translation type="unfinished"></translation>
+        <translation>orgánico</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished">pH</translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>pH aimed at</source>
-        <translation type="unfinished"></translation>
+        <translation>pH meta</translation>
     </message>
     <message>
         <source>pH from</source>
-        <translation type="unfinished"></translation>
+        <translation>pH de</translation>
     </message>
     <message>
         <source>pH meter</source>
-        <translation type="unfinished"></translation>
+        <translation>medidor de pH</translation>
     </message>
     <message>
         <source>pH to</source>
-        <translation type="unfinished"></translation>
+        <translation>pH a</translation>
     </message>
     <message>
         <source>patio</source>
-        <translation type="unfinished"></translation>
+        <translation>patio</translation>
     </message>
     <message>
         <source>pay</source>
-        <translation type="unfinished">pago</translation>
+        <translation>pago</translation>
     </message>
     <message>
         <source>picker</source>
-        <translation type="unfinished">cortador</translation>
+        <translation>cortador</translation>
     </message>
     <message>
         <source>place</source>
-        <translation type="unfinished">lugar</translation>
+        <translation>lugar</translation>
     </message>
     <message>
         <source>planted</source>
-        <translation type="unfinished">siembra</translation>
+        <translation>siembra</translation>
     </message>
     <message>
         <source>platform scale</source>
-        <translation type="unfinished"></translation>
+        <translation>báscula de plataforma</translation>
     </message>
     <message>
         <source>processor</source>
-        <translation type="unfinished"></translation>
+        <translation>encargado</translation>
     </message>
     <message>
         <source>rain</source>
-        <translation type="unfinished">lluvia</translation>
+        <translation>lluvia</translation>
     </message>
     <message>
         <source>rain gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>pluviómetro</translation>
     </message>
     <message>
         <source>refractometer</source>
-        <translation type="unfinished"></translation>
+        <translation>refractómetro</translation>
     </message>
     <message>
         <source>rest, days</source>
-        <translation type="unfinished"></translation>
+        <translation>reposo, días</translation>
     </message>
     <message>
         <source>rinses</source>
-        <translation type="unfinished"></translation>
+        <translation>lavados</translation>
     </message>
     <message>
         <source>roof</source>
-        <translation type="unfinished">techo</translation>
+        <translation>techo</translation>
     </message>
     <message>
         <source>sealed</source>
-        <translation type="unfinished">sellado</translation>
+        <translation>sellado</translation>
     </message>
     <message>
         <source>sealed tank</source>
-        <translation type="unfinished"></translation>
+        <translation>pila sellada</translation>
     </message>
     <message>
         <source>shade</source>
-        <translation type="unfinished"></translation>
+        <translation>sombra</translation>
     </message>
     <message>
         <source>spread, ±</source>
-        <translation type="unfinished"></translation>
+        <translation>dispersión, ±</translation>
     </message>
     <message>
         <source>store from, %</source>
-        <translation type="unfinished"></translation>
+        <translation>bodega de, %</translation>
     </message>
     <message>
         <source>take it out</source>
-        <translation type="unfinished"></translation>
+        <translation>quitarlo</translation>
     </message>
     <message>
         <source>tank</source>
-        <translation type="unfinished"></translation>
+        <translation>pila</translation>
     </message>
     <message>
         <source>thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>termómetro</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished">a</translation>
+        <translation>a</translation>
     </message>
     <message>
         <source>to cover, min</source>
-        <translation type="unfinished"></translation>
+        <translation>para tapar, min</translation>
     </message>
     <message>
         <source>to, %</source>
-        <translation type="unfinished"></translation>
+        <translation>a, %</translation>
     </message>
     <message>
         <source>to, m</source>
-        <translation type="unfinished"></translation>
+        <translation>a, m</translation>
     </message>
     <message>
         <source>tray</source>
-        <translation type="unfinished">bandeja</translation>
+        <translation>bandeja</translation>
     </message>
     <message>
         <source>trees</source>
-        <translation type="unfinished">matas</translation>
+        <translation>matas</translation>
     </message>
     <message>
         <source>usable, L or %</source>
-        <translation type="unfinished"></translation>
+        <translation>útil, L o %</translation>
     </message>
     <message>
         <source>variety</source>
-        <translation type="unfinished">variedad</translation>
+        <translation>variedad</translation>
     </message>
     <message>
         <source>vessel</source>
-        <translation type="unfinished">pila</translation>
+        <translation>pila</translation>
     </message>
     <message>
         <source>water activity</source>
-        <translation type="unfinished">actividad de agua</translation>
+        <translation>actividad de agua</translation>
     </message>
     <message>
         <source>water when spread, %</source>
-        <translation type="unfinished"></translation>
+        <translation>agua al tender, %</translation>
     </message>
     <message>
         <source>weigh clerk</source>
-        <translation type="unfinished"></translation>
+        <translation>pesador</translation>
     </message>
     <message>
         <source>weight</source>
-        <translation type="unfinished">peso</translation>
+        <translation>peso</translation>
     </message>
     <message>
         <source>wet-side hand</source>
-        <translation type="unfinished"></translation>
+        <translation>ayudante de pilas</translation>
     </message>
     <message>
         <source>width, m</source>
-        <translation type="unfinished"></translation>
+        <translation>ancho, m</translation>
     </message>
     <message>
         <source>work</source>
-        <translation type="unfinished">trabajo</translation>
+        <translation>trabajo</translation>
     </message>
     <message>
         <source>yard hand</source>
-        <translation type="unfinished"></translation>
+        <translation>ayudante de patio</translation>
     </message>
     <message>
         <source>yeast, g/kg</source>
-        <translation type="unfinished"></translation>
+        <translation>levadura, g/kg</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>{box}: “{typed}” is no whole number.</source>
-        <translation type="unfinished"></translation>
+        <translation>{box}: “{typed}” no es un número entero.</translation>
     </message>
     <message>
         <source>{box}: “{typed}” is none of {ways}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{box}: “{typed}” no es ninguno de {ways}.</translation>
     </message>
     <message>
         <source>{code} is named in {n} rows of the notebook, so it stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>{code} está en {n} renglones del cuaderno, así que queda.</translation>
     </message>
     <message>
         <source>{n} {way}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} {way}</translation>
     </message>
     <message>
         <source>°Bx</source>
-        <translation type="unfinished">°Bx</translation>
+        <translation>°Bx</translation>
     </message>
     <message>
         <source>± points</source>
-        <translation type="unfinished"></translation>
+        <translation>± puntos</translation>
     </message>
 </context>
 <context>
@@ -8682,19 +8690,19 @@
     <name>words</name>
     <message>
         <source>A word has no braces and no &amp; in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una palabra no lleva llaves ni &amp;.</translation>
     </message>
     <message>
         <source>Both words are needed: what the program says, and what the farm says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacen falta las dos palabras: la del programa y la de la finca.</translation>
     </message>
     <message>
         <source>“{said}” has a word already.</source>
-        <translation type="unfinished"></translation>
+        <translation>“{said}” ya tiene su palabra.</translation>
     </message>
     <message>
         <source>“{was}” is now “{now}”</source>
-        <translation type="unfinished"></translation>
+        <translation>“{was}” es ahora “{now}”</translation>
     </message>
 </context>
 <context>
