@@ -708,7 +708,7 @@
     </message>
     <message>
         <source>filled</source>
-        <translation type="unfinished">llenado</translation>
+        <translation>llenado</translation>
     </message>
     <message>
         <source>filled at</source>
@@ -2419,7 +2419,7 @@
     </message>
     <message>
         <source>{vessel}; filled {hours}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{vessel}; llenado {hours}.</translation>
     </message>
 </context>
 <context>
