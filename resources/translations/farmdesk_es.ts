@@ -191,7 +191,7 @@
     </message>
     <message>
         <source>half-day</source>
-        <translation>media jornada</translation>
+        <translation>½ jornada</translation>
     </message>
     <message>
         <source>lot</source>
@@ -1561,7 +1561,7 @@
     </message>
     <message>
         <source>picker</source>
-        <translation>cortador</translation>
+        <translation>código</translation>
     </message>
     <message>
         <source>piece</source>
@@ -1975,7 +1975,7 @@
     </message>
     <message>
         <source>correct the row above</source>
-        <translation>corregir el renglón de arriba</translation>
+        <translation>corregir el de arriba</translation>
     </message>
     <message>
         <source>decimal</source>
@@ -2587,7 +2587,7 @@
     </message>
     <message>
         <source>half-day</source>
-        <translation>media jornada</translation>
+        <translation>½ jornada</translation>
     </message>
     <message>
         <source>kept {at}</source>
@@ -2788,7 +2788,7 @@
     </message>
     <message>
         <source>correct the row above</source>
-        <translation>corregir el renglón de arriba</translation>
+        <translation>corregir el de arriba</translation>
     </message>
     <message>
         <source>corrected on the yard sheet</source>
@@ -3947,7 +3947,7 @@
     </message>
     <message>
         <source>{lot}: weighed {more} more than the books hold there.</source>
-        <translation>{lot}: se pesó {more} más de lo que el cuaderno tiene ahí.</translation>
+        <translation>{lot}: pesó {more} más que en el cuaderno.</translation>
     </message>
     <message>
         <source>{lot}: written before the lot was made; its beginning is missing.</source>
@@ -7429,6 +7429,10 @@
     <message>
         <source>figure</source>
         <translation>dato</translation>
+    </message>
+    <message>
+        <source>Picking, weigh-in: {kept}.</source>
+        <translation>Corte, pesada: {kept}.</translation>
     </message>
     <message>
         <source>This computer’s clock shows {shown}, but the last row was written {last}. Set the clock; until then new rows are dated {last}.</source>
