@@ -103,8 +103,8 @@ class App(QObject):
         desk, say = self.desk, self.desk.words.say
         put_handle(desk, opened)
         self.window.begin()
-        behind = say(opened.behind) if opened.behind is not None else ""
-        desk.tell(self._sorry or desk.reading_only or behind)
+        told = opened.behind or opened.kept
+        desk.tell(self._sorry or desk.reading_only or (say(told) if told is not None else ""))
         self._sorry = ""
         self._minute.start()
         if self.path is not None:

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True)
 class Opened:
-    """Facts of an open season; `held` and `behind` are sentences to be told, where there is something to tell."""
+    """Facts of an open season; `held`, `behind` and `kept` are sentences to be told, where there is something to tell."""
 
     time: FarmTime
     practice: bool
@@ -25,10 +25,13 @@ class Opened:
     opens_at_utc_s: int | None
     held: Text | None
     behind: Text | None
+    kept: Text | None = None  # of a sheet that was not finished
 
 
 def facts(farm: OpenFarm) -> Opened:
     """Ask an open season for them; on the desk lane."""
+    from farmdesk.work.weigh_grid import kept_of
+
     last, practice = farm.picture.book.last_written_utc_s, farm.things.farm.practice
     behind = None
     if not practice and clock_behind(last):
@@ -39,7 +42,10 @@ def facts(farm: OpenFarm) -> Opened:
             last=Moment(farm.time.local(last), year=True),
         )
     held = farm.file.held.sentence(farm.time) if farm.file.held is not None else None
-    return Opened(farm.time, practice, last, opens_at(farm.things, farm.time), held, behind)
+    kept = kept_of(farm.picture, clock.now()) if not practice else None
+    if kept is not None:
+        kept = N_("season", "Picking, weigh-in: {kept}.", kept=kept)
+    return Opened(farm.time, practice, last, opens_at(farm.things, farm.time), held, behind, kept)
 
 
 def put_handle(desk: Desk, opened: Opened) -> None:

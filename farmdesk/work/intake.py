@@ -107,9 +107,11 @@ class IntakeStory:
         return next((lot for lot in self.lots if lot.code[3:5] == typed.zfill(2)), None)
 
 
-def intake_story(farm: OpenFarm, now_utc_s: int | None = None) -> IntakeStory:
-    """The lots of the last days and where they may go, by all that is known, said at an instant [UTC s]."""
-    picture = farm.seen()
+def intake_story(farm: OpenFarm, at_utc_s: int | None = None, *, now_utc_s: int | None = None) -> IntakeStory:
+    """The lots of the last days and where they may go, at an instant [UTC s]; without one all that is known counts,
+    said at `now_utc_s` [UTC s].
+    """
+    picture = farm.seen(at_utc_s)
     things, now = picture.things, now_of(picture) if now_utc_s is None else now_utc_s
     begun = sorted(
         (lot for lot in picture.lots.values() if lot.birth is not None and not _joined(lot)),

@@ -28,7 +28,7 @@ from farmdesk.units import LB_G
 from farmdesk.work.changes import Changes, Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import KEEP, ask, held, not_ahead, weight
-from farmdesk.work.slips import CORRECT, SAME, Slip, kept_rows, look, net_g
+from farmdesk.work.slips import CORRECT, SAME, Slip, kept_rows, known_now, look, net_g
 
 HALF_DAYS = ("am", "pm")
 UNASSIGNED = "?"  # a sack whose picker is not known yet
@@ -100,7 +100,7 @@ def weigh_in(
     label = N_("picking", "{weight} of {picker} for {lot}", weight=kg(gross_g - tare_g, 1), picker=picker, lot=lot)
     slip = Slip(lot, block, picker, half_day, farm.time.farm_day(at_utc_s), at_utc_s, gross_g, tare_g, number)
     found = look(
-        farm.picture, slip, hand, bare=bare and unit == "kg", retyped_from_utc_s=retyped_from_utc_s, without=replaces
+        known_now(farm), slip, hand, bare=bare and unit == "kg", retyped_from_utc_s=retyped_from_utc_s, without=replaces
     )
     if found == SAME:
         return Done(Changes(), (), N_("picking", "{picker} is kept already", picker=picker), None, lot)
@@ -156,7 +156,7 @@ def check_column(
     although it differs stays as a remark on the lot. Raises Asked, NotPossible.
     """
     total_g, typed = weight(written, hand)
-    rows = kept_rows(farm.picture, lot, block, half_day, day)
+    rows = kept_rows(known_now(farm), lot, block, half_day, day)
     sum_g = sum(net_g(e.body) for e in rows)
     agrees = N_("picking", "{n} rows sum to {sum}, as the paper says", n=len(rows), sum=kg(sum_g, 1))
     if abs(sum_g - total_g) <= COLUMN_G:
@@ -199,9 +199,10 @@ def read_lot(farm: OpenFarm, typed: str) -> str:
     """A lot as a hand names it: its code, or its number in this season alone. Raises NotPossible."""
     typed = typed.strip().upper()
     number = typed.removeprefix(farm.things.farm.season + "-")
-    found = [code for code in farm.picture.lots if number.isdigit() and code[3:5] == number.zfill(2)]
+    lots = known_now(farm).lots
+    found = [code for code in lots if number.isdigit() and code[3:5] == number.zfill(2)]
     code = found[0] if len(found) == 1 else read_code(typed)
-    lot = farm.picture.lots.get(code)
+    lot = lots.get(code)
     if lot is None or lot.birth is None:
         raise NotPossible(
             N_("picking", "There is no lot {code} in this season.", code=code),
@@ -240,7 +241,7 @@ def sort_and_float(
         raise NotPossible(N_("picking", "Neither what was sorted out nor what floated is there."))
     sorted_g, sorted_text = weight(sorted_out, hand) if sorted_out.strip() else (0, "")
     floaters_g, floaters_text = weight(floaters, hand) if floaters.strip() else (0, "")
-    books = farm.picture.lots.get(lot)
+    books = known_now(farm).lots.get(lot)
     if books is not None:
         held(books, INTAKE, sorted_g + floaters_g, hand)
         if books.delivered_g and floaters_g > 0.25 * books.delivered_g:

@@ -18,6 +18,7 @@ from farmdesk.picture.picture import Picture
 from farmdesk.text import N_, Moment, Num, Text, kg
 from farmdesk.units import LB_G
 from farmdesk.work.changes import Hand
+from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import KEEP
 
 LAST_N = 10  # sacks a picker's usual rests on
@@ -47,6 +48,11 @@ class Usual:
     def times(self, level: float) -> Usual:
         """The same where the day gives less, or more, to everybody: level [kg/kg]."""
         return Usual(round(self.middle_g * level), round(self.low_g * level), round(self.high_g * level), self.nets_g)
+
+
+def known_now(farm: OpenFarm) -> Picture:
+    """What is known at the hour of writing: everything, but in a practice season not the rows that come after it."""
+    return farm.seen(farm.written_now()) if farm.things.farm.practice else farm.picture
 
 
 def net_g(body: WeighIn) -> int:

@@ -15,7 +15,7 @@ from farmdesk.work.guards import ask, weight
 from farmdesk.work.pay import pay_week
 from farmdesk.work.pay_story import money, week_of
 from farmdesk.work.picking import correct_slip
-from farmdesk.work.slips import net_g
+from farmdesk.work.slips import known_now, net_g
 
 REASONS = (
     Answer("the scale stood on pounds", N_("moves", "it was pounds")),
@@ -30,7 +30,7 @@ def moves(farm: OpenFarm, entry: str, corrected: WeighIn) -> tuple[Text, ...]:
 
     `entry` is a sack of the notebook. Real grams stay: yeast that was pitched, money that was paid.
     """
-    before = farm.picture
+    before = known_now(farm)
     old = cast("Entry[WeighIn]", before.book.by_id[entry])
     at = farm.written_now()
     after = before.after(

@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from farmdesk.desk.go import Target
+from farmdesk.desk.season import facts
 from farmdesk.picture.entries import Platform, Remark, Skipped, WeighIn
 from farmdesk.work.farm import OpenFarm
 from tests.desk import samples
@@ -301,3 +302,25 @@ def test_a_row_is_painted_again_within_a_fifth_of_a_second(window):
         view.repaint()
         spent.append(time.perf_counter() - began)
     assert min(spent) < 0.2, spent
+
+
+def test_in_the_practice_season_what_comes_later_is_not_known_yet(qtbot, at, tmp_path):
+    """The practice file holds the whole season; on the evening of 14 January only 19 rows are written."""
+    at(CUT)
+    window = open_window(qtbot, season_copy(tmp_path, samples.jan(90), practice=True))
+    window.desk.move_to(CUT)
+    window.open(Target("page", "picking"))
+    assert "19 rows of 26 kept" in window.page.accessibleName()
+    view = opened(window)
+    assert len(view.written) == 19
+    type_keys_now("\n29.2+")
+    assert view.row.guard.isHidden()  # that the same slip is typed tomorrow morning is not known today
+    assert [row.cells["picker"] for row in view.written][-1] == "P20"
+    assert view.sheet_story.total_g == 654_600 + 29_200
+
+
+def test_on_opening_one_sentence_says_what_was_kept(at, path):
+    at(CUT + 60)
+    with OpenFarm.open(path).file as file:
+        said = facts(OpenFarm(file)).kept
+    assert str(said) == "Picking, weigh-in: 19 rows of 26 kept, the last at 18:40."

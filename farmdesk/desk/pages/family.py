@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
 from farmdesk.desk.pages import Action, Desk, Page
+from farmdesk.desk.pages.sheet_head import instants
 from farmdesk.desk.theme import SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.form_row import Act, Field, FormRow
 from farmdesk.desk.widgets.ink import Ink
@@ -58,9 +59,10 @@ class FamilyPage(Page):
     def query(self, farm: OpenFarm, at_utc_s: int) -> FamilyStory | None:
         from farmdesk.work.family_story import family_story
 
-        codes = sorted(farm.seen(at_utc_s).lots)
+        at, _ = instants(self.desk)
+        codes = sorted(farm.seen(at).lots)
         code = self.code or (codes[-1] if codes else "")
-        return family_story(farm, code, None if self.desk.at_present else at_utc_s) if code else None
+        return family_story(farm, code, at) if code else None
 
     def show_story(self, story: FamilyStory | None) -> None:
         self.story = story

@@ -12,7 +12,7 @@ from PySide6.QtGui import QPaintEvent, QResizeEvent
 from farmdesk.desk.go import Target
 from farmdesk.desk.pages import Action
 from farmdesk.desk.pages.pay_side import SIDE_PX, WEEKS_PX, PaySide
-from farmdesk.desk.pages.sheet_head import read_day
+from farmdesk.desk.pages.sheet_head import instants, read_day
 from farmdesk.desk.tables.money import WeekRows
 from farmdesk.desk.theme import BOLD, SERIF, look
 from farmdesk.desk.widgets.form_row import Act, Field, FormRow
@@ -64,8 +64,8 @@ class PayView(PaySide):
         """Ask for the chosen week."""
         from farmdesk.work.pay_story import pay_story
 
-        first, now = self.first_day, self.desk.at_present
-        return lambda farm, at_utc_s: pay_story(farm, first, None if now else at_utc_s, now_utc_s=at_utc_s)
+        first, (at, now) = self.first_day, instants(self.desk)
+        return lambda farm, _: pay_story(farm, first, at, now_utc_s=now)
 
     def show_story(self, story: PayStory) -> None:
         """Show it; the chosen picker stays chosen."""

@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPaintEvent, QResizeEvent
 
 from farmdesk.desk.pages.picking_today import Counts, Part, StoryView, Today
+from farmdesk.desk.pages.sheet_head import instants
 from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.title import HEIGHT_PX as TITLE_PX
@@ -41,8 +42,8 @@ class HillView(StoryView):
         """Ask for the overview."""
         from farmdesk.work.picking_story import picking_story
 
-        now = self.desk.at_present
-        return lambda farm, at_utc_s: picking_story(farm, None if now else at_utc_s, now_utc_s=at_utc_s)
+        at, now = instants(self.desk)
+        return lambda farm, _: picking_story(farm, at, now_utc_s=now)
 
     def show_story(self, story: PickingStory) -> None:
         """Show it."""

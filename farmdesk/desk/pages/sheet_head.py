@@ -5,6 +5,8 @@ from __future__ import annotations
 from datetime import date
 from typing import TYPE_CHECKING
 
+from farmdesk import clock
+from farmdesk.desk.pages import Desk
 from farmdesk.errors import NotPossible
 from farmdesk.text import N_
 from farmdesk.work.changes import Changes, Done
@@ -15,6 +17,14 @@ if TYPE_CHECKING:
 
 HALVES = {"1": "am", "2": "pm", "am": "am", "pm": "pm", "a": "am", "p": "pm"}
 UNITS = {"1": "kg", "2": "lb", "3": "qq"}
+
+
+def instants(desk: Desk) -> tuple[int | None, int]:
+    """At which instant [UTC s] to ask for a sheet, and which is now: at the present all that is known counts, so that
+    a row is seen the moment it is written. A practice season has rows from after the present: they are not known.
+    """
+    now = max(desk.as_of, clock.now()) if desk.at_present else desk.as_of
+    return None if desk.at_present and now >= desk.latest else now, now
 
 
 def read_head(farm: OpenFarm, values: dict[str, str], today: date) -> tuple[SheetKey, int | None, str]:

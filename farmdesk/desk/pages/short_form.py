@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QRect, Slot
 
+from farmdesk.desk.pages.sheet_head import instants
 from farmdesk.desk.theme import BOLD, DISPLAY, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.form_row import Act, Field
 from farmdesk.desk.widgets.ink import Ink
@@ -126,7 +127,8 @@ class ShortForm(RowsPane):
         """Ask what the forms need."""
         from farmdesk.work.intake import intake_story
 
-        return lambda farm, at_utc_s: intake_story(farm, at_utc_s)
+        at, now = instants(self.desk)
+        return lambda farm, _: intake_story(farm, at, now_utc_s=now)
 
     def show_story(self, story: IntakeStory) -> None:
         """Newer facts; what is being typed stays."""

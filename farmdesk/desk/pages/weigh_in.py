@@ -13,8 +13,8 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import Slot
 from PySide6.QtGui import QPaintEvent
 
-from farmdesk.clock import FarmTime
-from farmdesk.desk.pages.sheet_head import joined, nothing, read_head
+from farmdesk.clock import HOUR_S
+from farmdesk.desk.pages.sheet_head import instants, joined, nothing, read_head
 from farmdesk.desk.pages.weigh_side import WeighSide
 from farmdesk.desk.widgets.form_row import Field
 from farmdesk.desk.widgets.rows_pane import Written
@@ -64,8 +64,8 @@ class WeighInView(WeighSide):
         """Ask for the sheet."""
         from farmdesk.work.weigh_grid import sheet_of
 
-        key = self.key
-        return lambda farm, at_utc_s: sheet_of(farm, key, now_utc_s=at_utc_s)
+        key, (at, now) = self.key, instants(self.desk)
+        return lambda farm, _: sheet_of(farm, key, at, now_utc_s=now)
 
     def show_story(self, story: WeighSheet) -> None:
         """Show the rows that are on disk; what is being typed stays."""
@@ -123,7 +123,9 @@ class WeighInView(WeighSide):
 
     def _hour(self) -> int:
         assert self.sheet_story is not None
-        return self.hour_utc_s if self.hour_utc_s is not None else self.sheet_story.next_hour_utc_s
+        hour = self.hour_utc_s if self.hour_utc_s is not None else self.sheet_story.next_hour_utc_s
+        now = instants(self.desk)[1]
+        return min(hour, now) if hour - now < HOUR_S else hour  # a little ahead of now is now
 
     def enter(self) -> None:
         """The view was chosen: an unfinished sheet goes on, otherwise its head is asked for."""
@@ -164,12 +166,12 @@ class WeighInView(WeighSide):
     def _read_head(self, values: dict[str, str]) -> None:
         from farmdesk.work.weigh_grid import sheet_of
 
-        now = self.desk.as_of
+        at, now = instants(self.desk)
         today = self.desk.time.farm_day(now)
 
         def ask(farm: OpenFarm) -> tuple[WeighSheet, int | None, str]:
             key, hour, unit = read_head(farm, values, today)
-            return sheet_of(farm, key, now_utc_s=now), hour, unit
+            return sheet_of(farm, key, at, now_utc_s=now), hour, unit
 
         self.desk.lanes.ask(ask, self._head_read, self.row.trouble)
 
@@ -298,8 +300,8 @@ class WeighInView(WeighSide):
     def _asked_sheet(self) -> Callable[[OpenFarm], WeighSheet]:
         from farmdesk.work.weigh_grid import sheet_of
 
-        key, now = self.key, self.desk.as_of
-        return lambda farm: sheet_of(farm, key, now_utc_s=now)
+        key, (at, now) = self.key, instants(self.desk)
+        return lambda farm: sheet_of(farm, key, at, now_utc_s=now)
 
     @Slot(object)
     def _questioned(self, question: Question | None) -> None:
@@ -363,11 +365,6 @@ class WeighInView(WeighSide):
         typed = self.row.values()["picker"].upper()
         meant = [c for c in self.sheet_story.crew if typed.isdigit() and c[1:].isdigit() and int(c[1:]) == int(typed)]
         return meant[0] if len(meant) == 1 else typed
-
-    @property
-    def time(self) -> FarmTime:
-        """The farm's own time."""
-        return self.desk.time
 
     def check(self) -> str:
         """The check character of the sheet's lot."""
