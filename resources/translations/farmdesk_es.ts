@@ -273,6 +273,97 @@
     </message>
 </context>
 <context>
+    <name>FamilyPage</name>
+    <message>
+        <source>Blocks</source>
+        <translation>Parcelas</translation>
+    </message>
+    <message>
+        <source>Came from, went to</source>
+        <translation>Vino de, fue a</translation>
+    </message>
+    <message>
+        <source>Family</source>
+        <translation>Familia</translation>
+    </message>
+    <message>
+        <source>No lot has begun.</source>
+        <translation>Ningún lote ha empezado.</translation>
+    </message>
+    <message>
+        <source>Picked</source>
+        <translation>Cortado</translation>
+    </message>
+    <message>
+        <source>The same blocks are in</source>
+        <translation>Las mismas parcelas están en</translation>
+    </message>
+    <message>
+        <source>also called</source>
+        <translation>también llamado</translation>
+    </message>
+    <message>
+        <source>bands as wide as their share</source>
+        <translation>franjas tan anchas como su parte</translation>
+    </message>
+    <message>
+        <source>filled {at}</source>
+        <translation>llenado {at}</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>goes to</source>
+        <translation>va a</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>lies at</source>
+        <translation>está en</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lote</translation>
+    </message>
+    <message>
+        <source>merge</source>
+        <translation>juntar</translation>
+    </message>
+    <message>
+        <source>next forebear</source>
+        <translation>antecesor siguiente</translation>
+    </message>
+    <message>
+        <source>own lots? 1</source>
+        <translation>¿lotes propios? 1</translation>
+    </message>
+    <message>
+        <source>shares sum to 100 %</source>
+        <translation>las partes suman 100 %</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>partir</translation>
+    </message>
+    <message>
+        <source>the lot</source>
+        <translation>el lote</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>with lot</source>
+        <translation>con el lote</translation>
+    </message>
+</context>
+<context>
     <name>FarmPage</name>
     <message>
         <source>Farm</source>
@@ -316,7 +407,7 @@
     </message>
     <message>
         <source>end of the season</source>
-        <translation>fin de la temporada</translation>
+        <translation>fin de temporada</translation>
     </message>
     <message>
         <source>larger</source>
@@ -376,7 +467,7 @@
     </message>
     <message>
         <source>open a season</source>
-        <translation>abrir una temporada</translation>
+        <translation>abrir temporada</translation>
     </message>
     <message>
         <source>copy</source>
@@ -896,15 +987,15 @@
     <name>HourHandle</name>
     <message>
         <source>Hour handle, {label}</source>
-        <translation>Manija de la hora, {label}</translation>
+        <translation>La hora, {label}</translation>
     </message>
     <message>
         <source>Hour handle</source>
-        <translation>Manija de la hora</translation>
+        <translation>La hora</translation>
     </message>
     <message>
         <source>left, right: 1 hour</source>
-        <translation>izquierda, derecha: 1 hora</translation>
+        <translation>← → una hora</translation>
     </message>
     <message>
         <source>ahead: not known yet</source>
@@ -922,7 +1013,7 @@
     <name>LotView</name>
     <message>
         <source>f: next of {n}</source>
-        <translation>f: siguiente de {n}</translation>
+        <translation>f: otra de {n}</translation>
     </message>
 </context>
 <context>
@@ -946,6 +1037,10 @@
     <message>
         <source>dates</source>
         <translation>fechas</translation>
+    </message>
+    <message>
+        <source>family</source>
+        <translation>familia</translation>
     </message>
     <message>
         <source>table</source>
@@ -1214,7 +1309,7 @@
     </message>
     <message>
         <source>one lot on one page, for a buyer</source>
-        <translation>un lote en una página, para un comprador</translation>
+        <translation>un lote en una página, al comprador</translation>
     </message>
     <message>
         <source>paper</source>
@@ -1250,7 +1345,7 @@
     </message>
     <message>
         <source>codes down, half-days across</source>
-        <translation>códigos hacia abajo, medias jornadas a lo ancho</translation>
+        <translation>por código y media jornada</translation>
     </message>
     <message>
         <source>one page</source>
@@ -1360,7 +1455,7 @@
     </message>
     <message>
         <source>bonus</source>
-        <translation>extra</translation>
+        <translation>bono</translation>
     </message>
     <message>
         <source>carried</source>
@@ -1424,7 +1519,7 @@
     </message>
     <message>
         <source>top-up</source>
-        <translation>completa</translation>
+        <translation>al mínimo</translation>
     </message>
     <message>
         <source>{n} envelopes</source>
@@ -2130,6 +2225,33 @@
     </message>
 </context>
 <context>
+    <name>Tree</name>
+    <message>
+        <source>block {code}</source>
+        <translation>parcela {code}</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>nothing has left it yet</source>
+        <translation>nada ha salido de él todavía</translation>
+    </message>
+    <message>
+        <source>share of the lot</source>
+        <translation>parte del lote</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>{lot}: {blocks}. Went to: {went}.</source>
+        <translation>{lot}: {blocks}. Fue a: {went}.</translation>
+    </message>
+</context>
+<context>
     <name>VesselZone</name>
     <message>
         <source>vessel</source>
@@ -2370,8 +2492,8 @@
         <translation>{n} sacos en esta hoja</translation>
     </message>
     <message>
-        <source>{sum} kg today of ≈ {plan} planned</source>
-        <translation>{sum} kg hoy de ≈ {plan} planeados</translation>
+        <source>{sum} kg of ≈ {plan} planned, all sheets</source>
+        <translation>{sum} kg de ≈ {plan} planeados, todas las hojas</translation>
     </message>
 </context>
 <context>
@@ -2493,7 +2615,7 @@
     </message>
     <message>
         <source>{told}, whole lot</source>
-        <translation>{told}, lote entero</translation>
+        <translation>{told}, todo</translation>
     </message>
 </context>
 <context>
@@ -2516,7 +2638,7 @@
     </message>
     <message>
         <source>hour handle</source>
-        <translation>manija de la hora</translation>
+        <translation>la hora</translation>
     </message>
     <message>
         <source>picking</source>
@@ -3828,6 +3950,61 @@
     </message>
 </context>
 <context>
+    <name>family</name>
+    <message>
+        <source>Each place stands there once, with its weight.</source>
+        <translation>Cada lugar está una vez, con su peso.</translation>
+    </message>
+    <message>
+        <source>Nothing was weighed in yet.</source>
+        <translation>Nada pesado todavía.</translation>
+    </message>
+    <message>
+        <source>There is no place {place}.</source>
+        <translation>No hay lugar {place}.</translation>
+    </message>
+    <message>
+        <source>block {block} {share}</source>
+        <translation>parcela {block} {share}</translation>
+    </message>
+    <message>
+        <source>kept back</source>
+        <translation>guardado</translation>
+    </message>
+    <message>
+        <source>not organic</source>
+        <translation>no orgánico</translation>
+    </message>
+    <message>
+        <source>not organic: its blocks differ in status</source>
+        <translation>no orgánico: sus parcelas difieren</translation>
+    </message>
+    <message>
+        <source>organic: all its blocks are certified</source>
+        <translation>orgánico: todas sus parcelas certificadas</translation>
+    </message>
+    <message>
+        <source>sample to {buyer}, {day}</source>
+        <translation>muestra a {buyer}, {day}</translation>
+    </message>
+    <message>
+        <source>sold to {buyer}, {day}</source>
+        <translation>vendido a {buyer}, {day}</translation>
+    </message>
+    <message>
+        <source>{blocks}</source>
+        <translation>{blocks}</translation>
+    </message>
+    <message>
+        <source>{blocks}; of {parents}</source>
+        <translation>{blocks}; de {parents}</translation>
+    </message>
+    <message>
+        <source>{vessel}, {weight}: {shares}</source>
+        <translation>{vessel}, {weight}: {shares}</translation>
+    </message>
+</context>
+<context>
     <name>farm</name>
     <message>
         <source>There is no such row in the notebook.</source>
@@ -4140,7 +4317,7 @@
     </message>
     <message>
         <source>fill {n} of {all}, {vessel}</source>
-        <translation>llenada {n} de {all}, {vessel}</translation>
+        <translation>carga {n} de {all}, {vessel}</translation>
     </message>
     <message>
         <source>mass °C</source>
@@ -4216,7 +4393,7 @@
     </message>
     <message>
         <source>squares: tray, from the usual starting moisture; no meter reading it could hang on</source>
-        <translation>cuadros: bandeja, desde la humedad inicial usual; sin lectura de medidor de donde colgarla</translation>
+        <translation>cuadros: bandeja desde lo usual; medidor aún no</translation>
     </message>
     <message>
         <source>dots: meter</source>
@@ -5587,7 +5764,7 @@
     </message>
     <message>
         <source>bonus</source>
-        <translation>extra</translation>
+        <translation>bono</translation>
     </message>
     <message>
         <source>carried</source>
@@ -5755,7 +5932,7 @@
     </message>
     <message>
         <source>top-up</source>
-        <translation>completa</translation>
+        <translation>al mínimo</translation>
     </message>
     <message>
         <source>total</source>
@@ -7130,7 +7307,7 @@
     <name>stage</name>
     <message>
         <source>fresh</source>
-        <translation>fresca</translation>
+        <translation>fresco</translation>
     </message>
     <message>
         <source>not skin-dry</source>
@@ -7158,11 +7335,11 @@
     </message>
     <message>
         <source>wilted</source>
-        <translation>marchita</translation>
+        <translation>marchito</translation>
     </message>
     <message>
         <source>half dry</source>
-        <translation>medio seca</translation>
+        <translation>medio seco</translation>
     </message>
     <message>
         <source>rattling</source>
@@ -7225,7 +7402,7 @@
     </message>
     <message>
         <source>fresh</source>
-        <translation>fresca</translation>
+        <translation>fresco</translation>
     </message>
     <message>
         <source>now</source>
@@ -7233,11 +7410,11 @@
     </message>
     <message>
         <source>wilted</source>
-        <translation>marchita</translation>
+        <translation>marchito</translation>
     </message>
     <message>
         <source>half dry</source>
-        <translation>medio seca</translation>
+        <translation>medio seco</translation>
     </message>
     <message>
         <source>rattling</source>
