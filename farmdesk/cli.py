@@ -195,7 +195,7 @@ def _sheet(words: argparse.Namespace) -> int:
 
 def _ahead(words: argparse.Namespace) -> int:
     from farmdesk.desk.words import words as language
-    from farmdesk.text import Days, Moment
+    from farmdesk.text import N_, Days, Moment
     from farmdesk.work.farm import OpenFarm
     from farmdesk.work.lots import ahead_of
 
@@ -213,18 +213,21 @@ def _ahead(words: argparse.Namespace) -> int:
     }  # fmt: skip
     say = language(words.lang).say
     if words.json:
-        told = {"lot": words.code, "at_utc_s": at_utc_s, **points, "never_frac": answer.never_frac}
-        print(json.dumps({**told, "source": answer.source, "rests_on": say(answer.rests_on)}, ensure_ascii=False))
+        facts = {"lot": words.code, "at_utc_s": at_utc_s, **points, "never_frac": answer.never_frac}
+        print(json.dumps({**facts, "source": answer.source, "rests_on": say(answer.rests_on)}, ensure_ascii=False))
         return 0
-    first, last = answer.earliest_utc_s, answer.latest_utc_s
+    first, last, code = answer.earliest_utc_s, answer.latest_utc_s, words.code
     if first is None:
-        print(f"{words.code}: open.")
+        told = N_("cli", "{lot}: open.", lot=code)
     elif last is None:
-        print(f"{words.code}: not before {say(Moment(time.local(first), weekday=True))}, open at the end.")
+        told = N_("cli", "{lot}: not before {first}, open at the end.", lot=code, first=Moment(time.local(first), True))
     else:
-        days = say(Days(time.calendar_day(first), time.calendar_day(last)))
-        likely = "" if answer.likely_utc_s is None else f", likely {say(Moment(time.local(answer.likely_utc_s)))}"
-        print(f"{words.code}: {days}{likely}.")
+        days = Days(time.calendar_day(first), time.calendar_day(last))
+        told = N_("cli", "{lot}: {days}.", lot=code, days=days)
+        if answer.likely_utc_s is not None:
+            likely = Moment(time.local(answer.likely_utc_s))
+            told = N_("cli", "{lot}: {days}, likely {likely}.", lot=code, days=days, likely=likely)
+    print(say(told))
     print(say(answer.rests_on))
     if answer.remark is not None:
         print(say(answer.remark))

@@ -154,9 +154,13 @@ class Words:
         """`14 Jan`, `Tue 14 Jan`, `Tuesday 14 January`."""
         months, names = (MONTHS_LONG, WEEKDAYS_LONG) if long else (MONTHS, WEEKDAYS)
         parts = [self.say(names[day.weekday()])] if weekday else []
-        parts += [str(day.day), self.say(months[day.month - 1])]
-        if year:
-            parts.append(str(day.year))
+        month = self.say(months[day.month - 1])
+        if long and year:
+            parts.append(self.say(N_("dates", "{day} {month} {year}", day=day.day, month=month, year=day.year)))
+        elif long:
+            parts.append(self.say(N_("dates", "{day} {month}", day=day.day, month=month)))
+        else:
+            parts += [str(day.day), month] + ([str(day.year)] if year else [])
         return " ".join(parts)
 
     def days(self, first: date, last: date, *, year: bool = False) -> str:

@@ -112,7 +112,9 @@ def _who_and_where(picture: Picture, lot: LotPicture, blocks: dict[str, int]) ->
             parts.append(N_("sheet", "block {code}", code=code))
             continue
         heights = N_("sheet", "{low}–{high}", low=Num(block.low_m), high=Num(block.high_m, "m"))
-        name = f"{block.name} ({block.name_local})" if block.name_local else block.name
+        name: Fact = block.name
+        if block.name_local:
+            name = N_("sheet", "{name} ({local})", name=name, local=block.name_local)
         facts: dict[str, Fact] = {"code": code, "name": name, "variety": block.variety, "heights": heights}
         if len(blocks) > 1:
             parts.append(
@@ -229,7 +231,10 @@ def _drying(picture: Picture, lot: LotPicture) -> list[Line]:
     good = Num(GoodHours(picture, begin, end).between(begin, end), "h")
     if days is not None:
         rows.append(
-            (N_("sheet", "Drying"), N_("sheet", "{days}, {good} of good drying", days=Num(days, "days"), good=good))
+            (
+                N_("sheet", "Drying"),
+                N_("sheet", "{days}, {good} of good drying", days=N_("sheet", "{n} days", n=Num(days)), good=good),
+            )
         )
     elif span:
         rows.append(

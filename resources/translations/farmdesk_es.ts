@@ -280,7 +280,7 @@
     </message>
     <message>
         <source>Came from, went to</source>
-        <translation>Vino de, fue a</translation>
+        <translation>De dónde vino, a dónde fue</translation>
     </message>
     <message>
         <source>Family</source>
@@ -288,11 +288,11 @@
     </message>
     <message>
         <source>No lot has begun.</source>
-        <translation>Ningún lote ha empezado.</translation>
+        <translation>Aún no empieza ningún lote.</translation>
     </message>
     <message>
         <source>Picked</source>
-        <translation>Cortado</translation>
+        <translation>Corte</translation>
     </message>
     <message>
         <source>The same blocks are in</source>
@@ -336,7 +336,7 @@
     </message>
     <message>
         <source>next forebear</source>
-        <translation>antecesor siguiente</translation>
+        <translation>siguiente origen</translation>
     </message>
     <message>
         <source>own lots? 1</source>
@@ -674,6 +674,10 @@
     <message>
         <source>Vessels</source>
         <translation>Pilas</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>llenado</translation>
     </message>
     <message>
         <source>filled at</source>
@@ -2184,8 +2188,24 @@
         <translation>Hoy</translation>
     </message>
     <message>
+        <source>office</source>
+        <translation>oficina</translation>
+    </message>
+    <message>
+        <source>sky</source>
+        <translation>cielo</translation>
+    </message>
+    <message>
+        <source>wet side</source>
+        <translation>pilas</translation>
+    </message>
+    <message>
         <source>work day</source>
         <translation>día de trabajo</translation>
+    </message>
+    <message>
+        <source>yard</source>
+        <translation>patio</translation>
     </message>
     <message>
         <source>{n} of {m}</source>
@@ -2236,7 +2256,7 @@
     </message>
     <message>
         <source>nothing has left it yet</source>
-        <translation>nada ha salido de él todavía</translation>
+        <translation>aún no ha salido nada</translation>
     </message>
     <message>
         <source>share of the lot</source>
@@ -2248,7 +2268,11 @@
     </message>
     <message>
         <source>{lot}: {blocks}. Went to: {went}.</source>
-        <translation>{lot}: {blocks}. Fue a: {went}.</translation>
+        <translation>{lot}: {blocks}. Pasó a: {went}.</translation>
+    </message>
+    <message>
+        <source>{vessel}; filled {hours}.</source>
+        <translation>{vessel}; llenado {hours}.</translation>
     </message>
 </context>
 <context>
@@ -3138,6 +3162,25 @@
     </message>
 </context>
 <context>
+    <name>cli</name>
+    <message>
+        <source>{lot}: not before {first}, open at the end.</source>
+        <translation>{lot}: no antes de {first}, sin fin conocido.</translation>
+    </message>
+    <message>
+        <source>{lot}: open.</source>
+        <translation>{lot}: sin fin conocido.</translation>
+    </message>
+    <message>
+        <source>{lot}: {days}, likely {likely}.</source>
+        <translation>{lot}: {days}, probable {likely}.</translation>
+    </message>
+    <message>
+        <source>{lot}: {days}.</source>
+        <translation>{lot}: {days}.</translation>
+    </message>
+</context>
+<context>
     <name>clock</name>
     <message>
         <source>There is no time zone called {name}.</source>
@@ -3406,6 +3449,14 @@
     <message>
         <source>Wed</source>
         <translation>mié</translation>
+    </message>
+    <message>
+        <source>{day} {month}</source>
+        <translation>{day} de {month}</translation>
+    </message>
+    <message>
+        <source>{day} {month} {year}</source>
+        <translation>{day} de {month} de {year}</translation>
     </message>
     <message>
         <source>Thu</source>
@@ -3969,7 +4020,7 @@
     </message>
     <message>
         <source>kept back</source>
-        <translation>guardado</translation>
+        <translation>contramuestra</translation>
     </message>
     <message>
         <source>not organic</source>
@@ -7112,12 +7163,20 @@
         <translation>{method}; {blocks}. Corte {days}.</translation>
     </message>
     <message>
+        <source>{name} ({local})</source>
+        <translation>{local} ({name})</translation>
+    </message>
+    <message>
         <source>{n}</source>
         <translation>{n}</translation>
     </message>
     <message>
         <source>{n} beans in {grams}, {standard}</source>
         <translation>{n} granos en {grams}, {standard}</translation>
+    </message>
+    <message>
+        <source>{n} days</source>
+        <translation>{n} días</translation>
     </message>
     <message>
         <source>{n} full in {grams}, {standard}</source>

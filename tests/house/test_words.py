@@ -63,6 +63,23 @@ def test_what_the_program_reads_was_made_of_what_was_translated(source: Path, tm
 
 
 @pytest.mark.parametrize("source", SOURCES, ids=lambda path: path.stem)
+def test_every_sentence_is_translated(source: Path) -> None:
+    left = [f"{context}: {text}" for context, text, said, finished in messages(source) if not (finished and said)]
+    assert left == []
+
+
+@pytest.mark.parametrize("source", SOURCES, ids=lambda path: path.stem)
+def test_the_places_of_the_road_have_letters_of_their_own(source: Path) -> None:
+    """Alt and a letter leads to a place, in every language; && is a sign to be read."""
+    pairs = [(text, said) for context, text, said, _ in messages(source) if context == "Road" and "&" in text]
+    assert len(pairs) > 10
+    for words in zip(*pairs, strict=True):
+        letters = [re.findall("&(.)", each.replace("&&", "")) for each in words]
+        assert all(len(found) == 1 for found in letters), words
+        assert len({found[0].lower() for found in letters}) == len(words), words
+
+
+@pytest.mark.parametrize("source", SOURCES, ids=lambda path: path.stem)
 def test_a_translation_leaves_room_for_the_same_facts(source: Path) -> None:
     wrong = [
         f"{context}: {text!r} -> {said!r}"
@@ -124,3 +141,12 @@ def test_no_sentence_raises_its_voice() -> None:
     loud = [text for _, call in calls() if "!" in (text := str(getattr(call.args[1], "value", "")))]
     loud += [text for source in SOURCES for _, text, _, _ in messages(source) if re.search(r"[!¡]", text)]
     assert loud == []
+
+
+def test_the_list_takes_in_sentences_with_facts_and_the_words_of_tables() -> None:
+    has = {(context, text) for source in SOURCES for context, text, _, _ in messages(source)}
+    assert ("dates", "{day} {month}") in has
+    assert ("tables", "grade 1") in has
+    said = [call.args for path in python() if name_of(path).startswith("farmdesk/") for call in ast.walk(syntax(path))
+            if isinstance(call, ast.Call) and isinstance(call.func, ast.Attribute) and call.func.attr == "tr"]  # fmt: skip
+    assert all(len(args) == 1 and isinstance(args[0], ast.Constant) for args in said)

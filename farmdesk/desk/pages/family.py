@@ -21,7 +21,7 @@ from farmdesk.desk.widgets.title import Title
 from farmdesk.desk.widgets.tree import Tree
 from farmdesk.errors import NotPossible
 from farmdesk.picture.entries import RETAINED, SAMPLE
-from farmdesk.text import N_, Day, Moment
+from farmdesk.text import N_, Day
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.family_story import FamilyStory, mixed_words
 
@@ -250,7 +250,7 @@ class FamilyPage(Page):
             ink.level(x, right, y, 1, "hair")
             y = ink.wrapped(x, y + px(24), right - x, f"{words.say(mixed_words(mixed))}.", 15, SEMIBOLD, family=SERIF)
             for filling in mixed.fillings:
-                at = words.say(Moment(self.desk.time.local(filling.at_utc_s)))
+                at = words.say(self.desk.time.night(filling.at_utc_s))
                 said = " ".join(f"{b} {words.number(100 * s)} %" for b, s in filling.shares.items())
                 ink.text(x, y, self.tr("filled {at}").format(at=at), 15)
                 ink.text(right, y, f"{words.number(filling.grams / 1000, 1, 'kg')}  {said}", 15, align="right")

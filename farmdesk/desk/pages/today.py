@@ -72,7 +72,11 @@ class TodayPage(Page):
         for zone in (self.vessels, self.pickers, self.yard, self.right):
             zone.show_story(day)
         say, local = self.desk.words.say, self.desk.time.local(day.at_utc_s)
-        jobs = [(lane, a, b, say(words), due) for lane, a, b, words, due in day.jobs]
+        names = {
+            "sky": self.tr("sky"), "wet side": self.tr("wet side"), "yard": self.tr("yard"),
+            "office": self.tr("office"),
+        }  # fmt: skip
+        jobs = [(names.get(lane, lane), a, b, say(words), due) for lane, a, b, words, due in day.jobs]
         self.rail.show_day(jobs, local.hour + local.minute / 60, asleep)
         self.gaps.show_gaps(day.gaps)
         self.keys.show_actions(self.letters()[:3])

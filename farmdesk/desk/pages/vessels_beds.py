@@ -68,6 +68,15 @@ class FillView(ShortForm):
 
         return filling
 
+    def told_hour(self) -> str:
+        """The hour that stands in the box as a whole instant; of a small hour with its night. Empty for none."""
+        typed = self.row.values().get("hour", "")
+        try:
+            at = self.desk.time.typed(self.desk.time.farm_day(self.desk.as_of), typed) if typed else None
+        except NotPossible:
+            return ""
+        return self.desk.words.say(self.desk.time.night(at)) if at is not None else ""
+
     def cells(self, done: Done, values: dict[str, str]) -> dict[str, str]:
         codes = [code for code, _, _ in self.story.vessels] if self.story else []
         return {**values, "vessel": code_among(codes, values["vessel"])}
@@ -97,6 +106,8 @@ class FillView(ShortForm):
                     side.sentence(
                         self.tr("{n} too much for {vessel}.").format(n=number(needs - room, 0, "L"), vessel=code)
                     )
+        if self.told_hour():
+            side.line(self.tr("filled"), self.told_hour(), strong=True)
         side.heading(self.tr("Vessels"))
         for n, (code, litres, holds) in enumerate(story.vessels[:10], start=1):
             side.line(f"{n}  {code}  {number(litres, 0, 'L')}", holds or self.tr("free"))

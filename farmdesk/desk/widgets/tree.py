@@ -13,7 +13,7 @@ from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink
-from farmdesk.work.family_story import FamilyStory
+from farmdesk.work.family_story import FamilyStory, mixed_words
 
 BOX_PX, NARROW_PX, GAP_PX, LEAST_PX = 132, 118, 18, 46
 
@@ -62,9 +62,14 @@ class Tree(Drawn):
         gone = ", ".join(f"{c.code} {self._pct(c.share_frac)}" for c in self.story.children)
         outs = ", ".join(say(out.text) for out in self.story.outs)
         went = "; ".join(part for part in (gone, outs) if part) or self.tr("nothing has left it yet")
-        return self.tr("{lot}: {blocks}. Went to: {went}.").format(
+        told = self.tr("{lot}: {blocks}. Went to: {went}.").format(
             lot=self.story.code, blocks=say(self.story.headline), went=went
         )
+        for mixed in self.story.mixed:
+            if len(mixed.fillings) > 1 and len(mixed.shares) > 1:
+                hours = ", ".join(say(self.desk.time.night(filling.at_utc_s)) for filling in mixed.fillings)
+                told += " " + self.tr("{vessel}; filled {hours}.").format(vessel=say(mixed_words(mixed)), hours=hours)
+        return told
 
     def table(self) -> tuple[Sequence[str], Sequence[Sequence[str]]] | None:
         heads = [self.tr("from"), self.tr("to"), self.tr("share of the lot")]
