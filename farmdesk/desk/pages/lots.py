@@ -1,7 +1,6 @@
 """Lots: the list at the left, filtered by typing, and the chosen lot at the right.
 
-A number typed here is a reading of the lot that is shown; anything else that is typed leads away as on
-every page. Enter in the list gives the keys to the lot.
+A number typed here is a reading of the lot that is shown; anything else leads away. Enter gives the lot the keys.
 """
 
 from __future__ import annotations
@@ -197,7 +196,8 @@ class LotsPage(Page):
         if story is not None and story.drying is not None:
             other = self.tr("good hours") if self.x_kind == "time" else self.tr("dates")
             found.append(Action("d", other, self._turn_axis))
-        found += [Action("t", self.tr("table"), self.lot.toggle_tables), Action("j", self.tr("family"), self.lot.family)]
+        found.append(Action("t", self.tr("table"), self.lot.toggle_tables))
+        found.append(Action("j", self.tr("family"), self.lot.family))
         if story is not None and len(story.ferments) > 1:
             found.append(Action("f", self.tr("vessel"), self.lot.next_vessel))
         if self.lot.dropped or self.lot.turned:
