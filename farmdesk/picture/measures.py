@@ -244,18 +244,25 @@ def loading_kg_m2(lot: LotPicture, things: Things) -> float | None:
     return grams / 1000 / area if grams and area else None
 
 
-def correction_at(corrections: list[Correction], instrument: str, quantity: str, at_utc_s: int) -> float:
-    """What an instrument's reading at an instant [UTC s] counts more, in its base unit.
+def correction_in_force(
+    corrections: list[Correction], instrument: str, quantity: str, at_utc_s: int
+) -> Correction | None:
+    """The correction of an instrument that holds at an instant [UTC s]; None where it needs none.
 
     Of several that hold at an instant, the last written counts: a later check knows better.
     """
-    add = 0.0
+    held = None
     for c in corrections:
-        held = c.from_utc_s <= at_utc_s and (c.until_utc_s is None or at_utc_s <= c.until_utc_s)
-        if held and c.instrument == instrument and c.quantity == quantity:
-            add = c.add
+        within = c.from_utc_s <= at_utc_s and (c.until_utc_s is None or at_utc_s <= c.until_utc_s)
+        if within and c.instrument == instrument and c.quantity == quantity:
+            held = c
+    return held
 
-    return add
+
+def correction_at(corrections: list[Correction], instrument: str, quantity: str, at_utc_s: int) -> float:
+    """What an instrument's reading at an instant [UTC s] counts more, in its base unit."""
+    held = correction_in_force(corrections, instrument, quantity, at_utc_s)
+    return held.add if held else 0.0
 
 
 def meter_readings(lot: LotPicture, place: str | None = None) -> list[Entry[Reading]]:

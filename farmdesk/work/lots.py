@@ -6,9 +6,9 @@ from farmdesk.ahead.range import Ahead
 from farmdesk.errors import NotPossible
 from farmdesk.picture.codes import read_code
 from farmdesk.picture.curves import moisture_known
-from farmdesk.picture.entries import Reading, Remark
+from farmdesk.picture.entries import Correction, Reading, Remark
 from farmdesk.picture.fold import LotPicture
-from farmdesk.picture.measures import family
+from farmdesk.picture.measures import correction_in_force, family, meter_readings
 from farmdesk.picture.picture import Picture
 from farmdesk.text import N_, Day, Days, Fact, Moment, Num, Text, kg, pct
 from farmdesk.work.balances import mill_balance, river, unexplained
@@ -99,13 +99,36 @@ def headline(card: LotCard) -> Text:
     return N_("lots", "{line}, now {now} at {moisture}", line=line, now=now, moisture=pct(card.moisture_wb_frac))
 
 
+def meter_corrected(picture: Picture, lot: LotPicture) -> tuple[Text, ...]:
+    """How far off the meter was that read this lot, and when: one line for each correction in force."""
+    found = (
+        correction_in_force(picture.corrections, e.instrument, "meter_wb_frac", e.happened_utc_s)
+        for e in meter_readings(lot)
+    )
+    return tuple(_off(picture, c) for c in dict.fromkeys(found) if c is not None and c.add)
+
+
+def _off(picture: Picture, c: Correction) -> Text:
+    day = picture.time.farm_day
+    when = N_("lots", "since {first}", first=Day(day(c.from_utc_s)))
+    if c.until_utc_s is not None:
+        when = N_("lots", "from {first} to {last}", first=Day(day(c.from_utc_s)), last=Day(day(c.until_utc_s)))
+    facts: dict[str, Fact] = {"off": Num(abs(c.add) * 100, "", 1), "when": when}
+    if c.add < 0:
+        return N_(
+            "lots", "The moisture meter read {off} points high {when}; its readings are shown corrected.", **facts
+        )
+    return N_("lots", "The moisture meter read {off} points low {when}; its readings are shown corrected.", **facts)
+
+
 def deviations(picture: Picture, lot: LotPicture) -> tuple[Text, ...]:
-    """What differed from the method, as it was written, oldest first."""
-    return tuple(
+    """What differed: a meter found wrong, then what was written of it, oldest first."""
+    written = tuple(
         N_("lots", "{day}: {text}", day=Day(picture.time.farm_day(e.happened_utc_s)), text=e.body.text)
         for e in lot.of(Remark)
         if e.body.about == "deviation"
     )
+    return meter_corrected(picture, lot) + written
 
 
 def _last_reading(picture: Picture, lot: LotPicture) -> Text | None:

@@ -352,19 +352,7 @@ def _cup(lot: LotPicture) -> Text | None:
 
 def _differed(picture: Picture, lot: LotPicture) -> tuple[Text, ...]:
     """What differed from the method: instruments found wrong, deviations as written, beds joined, mixing."""
-    found: list[Text] = []
-    wrong = [p for p in meter_points(lot, picture.corrections) if p.raw_wb_frac != p.wb_frac]
-    if wrong:
-        off = Num(abs(wrong[0].raw_wb_frac - wrong[0].wb_frac) * 100, "", 1)
-        if wrong[0].raw_wb_frac > wrong[0].wb_frac:
-            found.append(
-                N_("sheet", "The moisture meter read {off} points high; its readings are shown corrected.", off=off)
-            )
-        else:
-            found.append(
-                N_("sheet", "The moisture meter read {off} points low; its readings are shown corrected.", off=off)
-            )
-    found += deviations(picture, lot)
+    found = list(deviations(picture, lot))
     notes = [e.body.text for e in lot.of(Remark) if e.body.about == "event"]
     found += [N_("sheet", "{text}", text=text) for text in notes]
     if not any(m.act == "join" for m in lot.trail):
