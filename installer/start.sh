@@ -16,6 +16,6 @@ if window_opens; then
   exec "$py" -P -m farmdesk "$@"
 fi
 folder=$("$py" -P -c 'from farmdesk import paths; print(paths.data_folder() / "practice-pictures")')
-echo "There is no display to open a window on, so Farmdesk writes the practice papers and a picture of every page to $folder."
+echo "There is no display to open a window on, so the practice papers and a picture of every page are written to $folder."
 export QT_QPA_PLATFORM=offscreen
 exec "$py" -P -m farmdesk pictures --to "$folder"

@@ -286,8 +286,8 @@ def _jobs(picture: Picture, vessels: tuple[VesselStory, ...], yard: YardStory, c
         rows.append(("sky", 8.0, 8.0 + sorted(lately)[len(lately) // 2], words, ""))
     for vessel in vessels:
         if vessel.ahead and vessel.ahead.earliest_utc_s is not None:
-            a = hour(vessel.ahead.earliest_utc_s)
-            b = hour(vessel.ahead.latest_utc_s or vessel.ahead.earliest_utc_s + 2 * HOUR_S)
+            a = max(hour(vessel.ahead.earliest_utc_s), hour(now))
+            b = max(hour(vessel.ahead.latest_utc_s or vessel.ahead.earliest_utc_s + 2 * HOUR_S), a + 0.5)
             if 4 <= a < 28:
                 clock = Moment(time.local(vessel.ahead.earliest_utc_s), clock=True)
                 words = N_("today", "{vessel} {lot} from {at}", vessel=vessel.code, lot=vessel.lot, at=clock)

@@ -2876,6 +2876,10 @@
         <translation>sin fin</translation>
     </message>
     <message>
+        <source>since {time}</source>
+        <translation>desde {time}</translation>
+    </message>
+    <message>
         <source>from {time}</source>
         <translation>desde {time}</translation>
     </message>
@@ -3093,6 +3097,10 @@
     <message>
         <source>now {weight}</source>
         <translation>ahora {weight}</translation>
+    </message>
+    <message>
+        <source>ready since {moment}</source>
+        <translation>listo desde {moment}</translation>
     </message>
     <message>
         <source>{group}: {n} lots, {weight}. Type “{word}” to see them.</source>
@@ -4992,8 +5000,20 @@
 <context>
     <name>lots</name>
     <message>
+        <source>The moisture meter read {off} points high {when}; its readings are shown corrected.</source>
+        <translation>El medidor de humedad leía {off} puntos de más {when}; sus lecturas se muestran corregidas.</translation>
+    </message>
+    <message>
+        <source>The moisture meter read {off} points low {when}; its readings are shown corrected.</source>
+        <translation>El medidor de humedad leía {off} puntos de menos {when}; sus lecturas se muestran corregidas.</translation>
+    </message>
+    <message>
         <source>There is no lot {code} in this season at this time.</source>
         <translation>No hay lote {code} en esta temporada a esta hora.</translation>
+    </message>
+    <message>
+        <source>from {first} to {last}</source>
+        <translation>del {first} al {last}</translation>
     </message>
     <message>
         <source>last reading pH {value}, {at}</source>
@@ -5006,6 +5026,10 @@
     <message>
         <source>last reading {value}, {at}</source>
         <translation>última lectura {value}, {at}</translation>
+    </message>
+    <message>
+        <source>since {first}</source>
+        <translation>desde el {first}</translation>
     </message>
     <message>
         <source>{code} was in no vessel and on no bed then, so there is no end to ask for.</source>
@@ -7077,14 +7101,6 @@
     <message>
         <source>Store</source>
         <translation>Bodega</translation>
-    </message>
-    <message>
-        <source>The moisture meter read {off} points high; its readings are shown corrected.</source>
-        <translation>El medidor de humedad leyó {off} puntos de más; sus lecturas van corregidas.</translation>
-    </message>
-    <message>
-        <source>The moisture meter read {off} points low; its readings are shown corrected.</source>
-        <translation>El medidor de humedad leyó {off} puntos de menos; sus lecturas van corregidas.</translation>
     </message>
     <message>
         <source>block {code}</source>

@@ -73,6 +73,8 @@ class Clocks(Drawn):
         first = local(ahead.earliest_utc_s)
         if ahead.latest_utc_s is None:
             return self.tr("from {time}").format(time=say(Moment(first, weekday=True)))
+        if ahead.latest_utc_s == ahead.earliest_utc_s:
+            return self.tr("since {time}").format(time=say(Moment(first, weekday=True)))
         last = local(ahead.latest_utc_s)
         if first.date() != last.date():
             return say(Days(first.date(), last.date()))

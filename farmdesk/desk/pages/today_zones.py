@@ -69,6 +69,8 @@ class Zone(Drawn):
         """`06:00–08:00` today, `8–9 Dec` on other days; open ends in words."""
         if first is None:
             return self.tr("open")
+        if last == first:  # what it was waiting for has come already
+            return self.tr("since {time}").format(time=self.moment(first))
         if last is None:
             return self.tr("from {time}").format(time=self.moment(first))
         time, say = self.desk.time, self.desk.words.say
@@ -155,7 +157,9 @@ class VesselZone(Zone):
             words = self.span(vessel.ahead.earliest_utc_s, vessel.ahead.latest_utc_s)
             size = next((s for s in (26, 21, 18, 15) if ink.width(words, s, BOLD) <= room), 14)
             ink.text(x, line, words, size, BOLD, vessel.due or "ink")
-            if vessel.ahead.likely_utc_s is not None:
+            if vessel.ahead.earliest_utc_s == vessel.ahead.latest_utc_s is not None:
+                ink.text(x, y + px(104), self.tr("ready"), 15)
+            elif vessel.ahead.likely_utc_s is not None:
                 likely = self.moment(vessel.ahead.likely_utc_s)
                 ready = self.tr("ready; likely {time}").format(time=likely)
                 if ink.width(ready, 15) > room:

@@ -125,6 +125,8 @@ def ends(card: LotCard, words: Words, time: FarmTime, as_of_utc_s: float) -> str
     if card.state == "vessel":
         if ahead.latest_utc_s is None:
             return words.say(N_("cards", "from {moment}", moment=Moment(first)))
+        if ahead.latest_utc_s == ahead.earliest_utc_s:
+            return words.say(N_("cards", "ready since {moment}", moment=Moment(first, clock=True)))
         last = time.local(ahead.latest_utc_s)
         if ahead.latest_utc_s < as_of_utc_s + DAY_S:
             return f"{first:%H:%M}–{last:%H:%M}"
