@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import ROUND_HALF_UP, Decimal
 from functools import lru_cache
+from weakref import WeakKeyDictionary
 
 from farmdesk.errors import NotPossible
 from farmdesk.picture.entries import Advance, DayWork, Line, PaySheet, Ripeness, WeighIn
@@ -26,6 +27,7 @@ from farmdesk.work.guards import weight
 from farmdesk.work.settings import number, numbers
 
 UNASSIGNED = "?"
+_AGAIN: WeakKeyDictionary[Picture, dict[date, PayWeek]] = WeakKeyDictionary()
 
 
 @dataclass(frozen=True, slots=True)
@@ -202,6 +204,14 @@ def _pay_day(day: date, lines: list[_Line], least_cents: int) -> PayDay:
     return PayDay(day, sum(line.grams for line in lines), piece, max(0, least - piece), share, bonus)
 
 
+def _again(picture: Picture, first_day: date) -> PayWeek:
+    """A signed week by what is known now; kept as long as the picture lives, for every later week asks it."""
+    kept = _AGAIN.setdefault(picture, {})
+    if first_day not in kept:
+        kept[first_day] = _pay_week(picture, first_day, adjust=False)
+    return kept[first_day]
+
+
 def _owing(picture: Picture, first_day: date) -> dict[str, int]:
     """What the signed weeks before this one would pay by what is known now, less what their sheets paid [cents].
 
@@ -211,7 +221,7 @@ def _owing(picture: Picture, first_day: date) -> dict[str, int]:
     sheets = sorted(picture.general_of(PaySheet), key=lambda e: e.body.first_day)
     sheets = [sheet for sheet in sheets if sheet.body.first_day < first_day.isoformat()]
     for sheet in sheets:
-        again = _pay_week(picture, date.fromisoformat(sheet.body.first_day), adjust=False)
+        again = _again(picture, date.fromisoformat(sheet.body.first_day))
         for row in again.rows:
             due = row.piece_cents + row.top_up_cents + row.day_work_cents - row.advance_cents
             owing[row.picker] = owing.get(row.picker, 0) + due

@@ -42,6 +42,7 @@ class PayView(PaySide):
         self.page, self.desk = page, page.desk
         self.story: PayStory | None = None
         self.first_day: date | None = None
+        self.lists_weeks = True
         self.form = self.said = ""
         self.title = Title(page.desk, self)
         self.rows = WeekRows(self.tr("Pay by picker"), self)
@@ -291,6 +292,10 @@ class PayView(PaySide):
 
     # room and painting
 
+    def left_px(self) -> int:
+        """Where the table begins [px]."""
+        return look().px(WEEKS_PX + GUTTER_PX) if self.lists_weeks else 0
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         self._lay_out()
 
@@ -298,7 +303,8 @@ class PayView(PaySide):
     def _lay_out(self) -> None:
         px = look().px
         self.title.setGeometry(0, 0, self.width(), px(TITLE_PX))
-        top, left = px(TITLE_PX + 8), px(WEEKS_PX + GUTTER_PX)
+        self.lists_weeks = self.width() > px(1180)  # larger letters: the table takes the room of the list
+        top, left = px(TITLE_PX + 8), self.left_px()
         wide = self.width() - left - px(SIDE_PX + GUTTER_PX)
         form = self.row.height_px()
         if not self.row.isHidden():
@@ -316,12 +322,13 @@ class PayView(PaySide):
         px = look().px
         with Ink(self) as ink:
             top = px(TITLE_PX + 8)
-            self.paint_weeks(ink, story, top)
-            ink.upright(px(WEEKS_PX + GUTTER_PX // 2), top, self.height(), 1, "hair")
+            if self.lists_weeks:
+                self.paint_weeks(ink, story, top)
+                ink.upright(px(WEEKS_PX + GUTTER_PX // 2), top, self.height(), 1, "hair")
             x = self.width() - px(SIDE_PX)
             ink.upright(x - px(GUTTER_PX // 2), top, self.height(), 1, "hair")
             self.paint_envelope(ink, story, x, top)
-            left, y = px(WEEKS_PX + GUTTER_PX), self.rows.geometry().bottom() + px(24)
+            left, y = self.left_px(), self.rows.geometry().bottom() + px(24)
             if story.week is not None and story.week.rows:
                 total = self.desk.words.number(story.week.total_cents / 100, 2, story.money)
                 n = len(story.week.rows)

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from farmdesk.work.picking_story import BlockStory, PickingStory
 
 SIDE_PX, GUTTER_PX, HILL_PX = 392, 32, 252
-NAME_PX, ROUND_PX, HEAD_PX = 134, 216, 30
+NAME_PX, ROUND_PX, HEAD_PX, WORDS_PX, ROW_LEAST_PX = 134, 216, 30, 58, 46
 STEP_M, EDGE_M = 20, 1.5  # between two lines of height; left free where blocks meet
 
 
@@ -87,6 +87,8 @@ class HillView(StoryView):
 class Hill(Part):
     """Blocks true to their heights; beside each its crop and its next round."""
 
+    rows_x = 0  # where the rows begin: behind the slope, or without it at the left
+
     def sentence(self) -> str:
         if self.story is None:
             return ""
@@ -137,26 +139,32 @@ class Hill(Part):
         if not story.blocks:
             ink.wrapped(0, px(40), px(420), self.sentence(), 17, family=SERIF)
             return
-        high = self.height() - px(HEAD_PX) - px(58)
-        step = min(px(84), high / len(story.blocks))
+        narrow = self.width() < px(HILL_PX + NAME_PX + ROUND_PX + 110)  # larger letters: the rows without the slope
+        self.rows_x = 0 if narrow else px(HILL_PX)
+        high, n = self.height() - px(HEAD_PX), len(story.blocks)
+        words = (high - px(WORDS_PX)) / n >= px(ROW_LEAST_PX)  # the lowest band is dropped first
+        step = min(px(84), (high - px(WORDS_PX if words else 8)) / n)
         top = px(HEAD_PX) + px(8)
         base = top + step * len(story.blocks) - px(18)
         self._heads(ink)
-        at = self._slope(ink, top + px(10), base)
-        x = px(HILL_PX)
+        at = None if narrow else self._slope(ink, top + px(10), base)
+        x = self.rows_x
         for i, block in enumerate(story.blocks):
             y = top + step * i
-            self._leader(ink, at(block, (block.low_m + block.high_m) / 2), x, y + px(18))
+            if at is not None:
+                self._leader(ink, at(block, (block.low_m + block.high_m) / 2), x, y + px(18))
             if i:
                 ink.level(x, self.width(), y - px(8), 1, "hair")
-            self._row(ink, block, x + px(12), y)
-        self._crop_words(ink, top + step * len(story.blocks) + px(4))
+            self._row(ink, block, x + (0 if narrow else px(12)), y, 2 if step > px(60) else 1)
+        if words:
+            self._crop_words(ink, top + step * n + px(4))
 
     def _heads(self, ink: Ink) -> None:
         px = look().px
-        y, bar, when = px(16), px(HILL_PX + NAME_PX), self.width() - px(ROUND_PX)
-        ink.text(0, y, self.tr("The hill, m"), 18, SEMIBOLD, family=SERIF)
-        ink.text(bar, y, self.tr("picked, of the crop as estimated, kg"), 14, color="ink2")
+        y, bar, when = px(16), self.rows_x + px(NAME_PX), self.width() - px(ROUND_PX)
+        ink.text(0, y, self.tr("The hill, m") if self.rows_x else self.tr("Blocks"), 18, SEMIBOLD, family=SERIF)
+        head = self.tr("picked, of the crop as estimated, kg")
+        ink.text(bar, y, ink.fitted(head, when - bar - px(8), 14), 14, color="ink2")
         ink.text(when, y, self.tr("next round"), 14, color="ink2")
         ink.level(0, self.width(), px(HEAD_PX) - 6, 1, "rule")
 
@@ -204,13 +212,13 @@ class Hill(Part):
         ink.line(at.x() + look().px(6), at.y(), x - look().px(8), y - look().px(5), 0.8, "rule")
         ink.level(x - look().px(8), x + look().px(6), y - look().px(5), 1, "rule")
 
-    def _row(self, ink: Ink, block: BlockStory, x: float, y: float) -> None:
+    def _row(self, ink: Ink, block: BlockStory, x: float, y: float, most: int) -> None:
         px, say = look().px, self.view.desk.words.say
         ink.text(x, y + px(22), block.code, 21, BOLD)
         ink.text(x + px(24), y + px(19), ink.fitted(block.name, px(NAME_PX - 44), 15), 15)
         ink.text(x + px(24), y + px(37), ink.fitted(block.variety, px(NAME_PX - 44), 14), 14, color="ink2")
         when = self.width() - px(ROUND_PX)
-        self._bar(ink, block, px(HILL_PX + NAME_PX), when - px(24), y)
+        self._bar(ink, block, self.rows_x + px(NAME_PX), when - px(24), y)
         end = ink.text(when, y + px(19), self._when(block), 17, SEMIBOLD)
         if block.next_g:
             ink.text(end + px(8), y + px(19), f"≈ {self.kg(block.next_g)} kg", 15)
@@ -221,7 +229,7 @@ class Hill(Part):
             lines.append(self.tr("{share} on the trees").format(share=say(block.ripe)))
         elif block.next_days is not None:
             lines.append(self.tr("ripeness on the trees not looked at"))
-        for said in lines[:2]:
+        for said in lines[:most]:
             ink.text(when, line, ink.fitted(said, px(ROUND_PX), 14), 14, color="ink2")
             line += px(17)
 

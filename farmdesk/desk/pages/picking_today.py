@@ -143,7 +143,7 @@ class Counts(Part):
             self._count(ink, count, y, at)
             end = y + px(6)
             y += px(24)
-        if story.counts:
+        if story.counts and end > px(44):
             limit = at(story.limit_pct / 100)
             ink.upright(limit, px(38), end, 1.2, "ink", dashed=True)
             words = self.tr("limit {n} %").format(n=self.view.desk.words.number(story.limit_pct, 1))

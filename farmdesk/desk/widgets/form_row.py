@@ -297,9 +297,11 @@ class FormRow(QWidget):
     def _lay_out(self) -> None:
         px = look().px
         x, top = 0, (px(LABEL_PX) if self.labels else 0) + px((ROW_PX - BOX_PX) // 2)
-        fixed = sum(px(box.field.width_px) + px(GAP_PX) for box in self.boxes)
+        gaps = px(GAP_PX) * len(self.boxes)
+        fixed = sum(px(box.field.width_px) for box in self.boxes)
+        tight = min(1.0, max(1, self.width() - gaps) / fixed) if fixed else 1.0  # larger letters: narrower boxes
         for box in self.boxes:
-            wide = px(box.field.width_px) or max(px(60), self.width() - fixed)
+            wide = int(px(box.field.width_px) * tight) or max(px(60), self.width() - fixed - gaps)
             box.setGeometry(x, top, wide, px(BOX_PX))
             x += wide + px(GAP_PX)
         self.guard.resize(self.width(), self.guard.height())
@@ -310,4 +312,5 @@ class FormRow(QWidget):
             return
         with Ink(self) as ink:
             for box in self.boxes:
-                ink.text(box.x() + look().px(2), look().px(15), box.field.label, 14, color="ink2")
+                label = ink.fitted(box.field.label, box.width() + look().px(GAP_PX - 4), 14)
+                ink.text(box.x() + look().px(2), look().px(15), label, 14, color="ink2")

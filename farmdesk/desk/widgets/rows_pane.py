@@ -195,12 +195,14 @@ class RowsPane(QWidget):
         left, right = px(PAD_PX), sheet.width() - px(PAD_PX)
         ink.text(left, px(40), self.title, 26, SEMIBOLD, family=DISPLAY)
         ink.text(right, px(40), self.beside, 17, align="right")
-        ink.text(left, px(64), self.small, 14, color="ink2")
+        room = right - left - ink.width(self.count, 14, SEMIBOLD) - px(16)
+        ink.text(left, px(64), ink.fitted(self.small, room, 14), 14, color="ink2")
         ink.text(right, px(64), self.count, 14, SEMIBOLD, align="right")
         base = px(HEAD_PX) - px(12)
         ink.text(left, base, self.lead, 14, color="ink2")
         for box in self.row.boxes:
-            ink.text(self.row.x() + box.x() + px(8), base, box.field.label, 14, color="ink2")
+            label = ink.fitted(box.field.label, box.width(), 14)
+            ink.text(self.row.x() + box.x() + px(8), base, label, 14, color="ink2")
         for name, x, _ in self._reckoned():
             label = next(label for own, label, _ in self.after if own == name)
             ink.text(x + px(8), base, label, 14, color="ink2")
@@ -248,6 +250,8 @@ class RowsPane(QWidget):
         px = look().px
         for key, words in self.keys():
             wide = ink.width(key, 15, BOLD) + px(16)
+            if x + wide + px(7) + ink.width(words, 15) > self.sheet().width() - px(PAD_PX):
+                break
             ink.fill(x, y, wide, px(26), "paper")
             ink.frame(x, y, wide, px(26), 1, "rule")
             ink.text(x + px(8), y + px(19), key, 15, BOLD)
