@@ -896,6 +896,10 @@
         <translation>El rango de una parcela se apoya en su muestra de matas; la suma junta las varianzas. Los días clavados nunca se mueven.</translation>
     </message>
     <message>
+        <source>Blocks</source>
+        <translation type="unfinished">Parcelas</translation>
+    </message>
+    <message>
         <source>Crop: {text}.</source>
         <translation>Cosecha: {text}.</translation>
     </message>
