@@ -897,7 +897,7 @@
     </message>
     <message>
         <source>Blocks</source>
-        <translation type="unfinished">Parcelas</translation>
+        <translation>Parcelas</translation>
     </message>
     <message>
         <source>Crop: {text}.</source>
