@@ -18,7 +18,7 @@ from farmdesk.errors import Asked, FarmError
 
 TROUBLE, WRONG = 2, 1
 
-HEAD = """Farmdesk, the season desk of a small coffee farm.
+HEAD = """The season desk of a small coffee farm.
 
   farmdesk                       open the practice season
   farmdesk my-farm.season        open a season of your own
@@ -27,11 +27,13 @@ TAIL = """Where no season is named, the practice season is meant.
 
 examples:
   farmdesk practice --fresh
+  farmdesk new my-farm.season --farm "La ladera" --season 26 --zone America/Tegucigalpa --beds 10
   farmdesk sheet 25-13W -o 25-13W.pdf --paper letter --lang es
   farmdesk ahead 25-13W --at 2025-01-14T18:41
   farmdesk read tank.csv --lot 25-19A --place C1 --logger L1 my-farm.season
   farmdesk verify my-farm.season
   farmdesk copy my-farm.season /media/stick/my-farm.season
+  farmdesk export my-farm.season --to everything
 """
 
 
@@ -108,6 +110,18 @@ def parser() -> argparse.ArgumentParser:
     copy.add_argument("season", type=Path, metavar="SEASON")
     copy.add_argument("to", type=Path, metavar="TO")
 
+    new = command("new", "begin a season file for a farm of your own")
+    new.add_argument("file", type=Path, metavar="FILE", help="the file to be made")
+    new.add_argument("--farm", required=True, metavar="NAME", help="the name that stands on papers")
+    new.add_argument("--season", required=True, metavar="YY", help="two figures, as in the codes of the lots: 26")
+    new.add_argument("--zone", required=True, metavar="ZONE", help="the farm's own time, like America/Tegucigalpa")
+    new.add_argument("--beds", type=int, default=1, metavar="N", help="how many beds to begin with (1)")
+    new.add_argument("--bed", default="1.2x12", metavar="WxL", help="width and length of a bed in metres (1.2x12)")
+
+    export = command("export", "write everything out as tables and once as JSON, to an empty folder")
+    season(export)
+    export.add_argument("--to", type=Path, required=True, metavar="FOLDER")
+
     pictures = command("pictures", "write a picture of every page, and the practice papers, to a folder")
     pictures.add_argument("--to", type=Path, required=True, metavar="FOLDER")
     pictures.add_argument("--lang", choices=("en", "es"), default="en")
@@ -115,7 +129,7 @@ def parser() -> argparse.ArgumentParser:
     return top
 
 
-COMMANDS = ("open", "practice", "sheet", "ahead", "read", "verify", "copy", "pictures")
+COMMANDS = ("open", "practice", "sheet", "ahead", "read", "verify", "copy", "new", "export", "pictures")
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -281,6 +295,39 @@ def _copy(words: argparse.Namespace) -> int:
     finally:
         farm.close()
     print(f"{to} was copied, opened and compared: it is the same.")
+    return 0
+
+
+def _new(words: argparse.Namespace) -> int:
+    from farmdesk.units import read_number
+    from farmdesk.work import setup
+
+    sides = words.bed.lower().replace("×", "x").split("x")
+    if len(sides) != 2 or not 0 <= words.beds <= 500:
+        return _said("Beds are said like --beds 10 --bed 1.2x12: how many, and how wide and long in metres.")
+    width_m, depth_m = (read_number(side).value for side in sides)
+    if words.file.exists():
+        return _said(f"{words.file.name} is there already; name another file.")
+    farm = setup.begin_farm(words.file, words.farm, words.season, words.zone)
+    try:
+        for _ in range(words.beds):
+            setup.save(farm, setup.next_bed(farm, width_m, depth_m))
+    finally:
+        farm.close()
+    print(f"{words.file} is ready: farmdesk {words.file}")
+    return 0
+
+
+def _export(words: argparse.Namespace) -> int:
+    from farmdesk.work.carrying import export_all
+    from farmdesk.work.farm import OpenFarm
+
+    farm = OpenFarm.open(_path(words), read_only=True)
+    try:
+        out = export_all(farm, words.to)
+    finally:
+        farm.close()
+    print(f"{out.tables_n} tables and season.json, {out.rows_n} rows, were written to {out.folder}.")
     return 0
 
 

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import json
 import sqlite3
+from contextlib import closing
 from datetime import date
 
 import pytest
 
 from farmdesk import cli
+from farmdesk.work.farm import OpenFarm
 from tests.desk.evening import season_copy
 from tests.desk.samples import TIME
 
@@ -42,7 +44,7 @@ def bad(answer):
 def test_help_can_be_read_by_a_farmer(run):
     code, out, _ = run("--help")
     assert code == 0
-    for word in ("practice", "sheet", "ahead", "read", "verify", "copy", "pictures"):
+    for word in ("practice", "sheet", "ahead", "read", "verify", "copy", "new", "export", "pictures"):
         assert word in out
     assert "open the practice season" in out
 
@@ -86,6 +88,30 @@ def test_a_copy_is_the_same(run, season, tmp_path):
     assert (tmp_path / "stick" / season.name).is_file()
     assert "it is the same" in out
     bad(run("copy", season, season))
+
+
+def test_a_farm_of_ones_own_is_begun_and_never_written_over(run, tmp_path):
+    file = tmp_path / "own.season"
+    own = ("new", file, "--farm", "La ladera", "--season", "26", "--zone", "America/Bogota", "--beds", "3")
+    assert run(*own)[0] == 0
+    with closing(OpenFarm.open(file, read_only=True)) as farm:
+        assert farm.things.farm.name == "La ladera"
+        assert list(farm.things.places) == ["1", "2", "3"]
+        assert farm.things.method("W") is not None
+    bad(run(*own))
+    other = tmp_path / "other.season"
+    bad(run("new", other, "--farm", "", "--season", "26", "--zone", "America/Bogota"))
+    bad(run("new", other, "--farm", "x", "--season", "26", "--zone", "No/Where"))
+    bad(run("new", other, "--farm", "x", "--season", "26", "--zone", "UTC", "--bed", "wide"))
+    assert not other.exists()
+
+
+def test_everything_leaves_as_tables(run, season, tmp_path):
+    code, out, _ = run("export", season, "--to", tmp_path / "all")
+    assert code == 0
+    assert (tmp_path / "all" / "weigh_in.csv").is_file()
+    assert "season.json" in out
+    bad(run("export", season, "--to", tmp_path / "all"))
 
 
 def test_verify_says_all_is_well_and_what_is_wrong_first(run, season):
