@@ -55,6 +55,7 @@ class Choices(QWidget):
     def __init__(self, name: str, parent: QWidget) -> None:
         super().__init__(parent)
         self.name = name
+        self.room_px = 0  # wider than this it goes on in a second line; 0: never
         self.setAccessibleName(name)
         self._group = QButtonGroup(self)
         self._group.buttonClicked.connect(self._clicked)
@@ -74,17 +75,36 @@ class Choices(QWidget):
             word.show()
         self._lay_out()
 
+    def choose(self, value: str) -> None:
+        """Show another one as chosen; nobody is told."""
+        for word in self._words:
+            word.setChecked(word.value == value)
+
+    def take_keys(self) -> None:
+        """Give the keys to the chosen word."""
+        for word in self._words:
+            if word.isChecked():
+                word.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def fit(self, room_px: int) -> None:
+        """Go on in a second line where the words need more than a width [px]."""
+        self.room_px = room_px
+        self._lay_out()
+
     def _clicked(self, word: Word) -> None:
         self.chosen.emit(word.value)
 
     def _lay_out(self) -> None:
         px = look().px
-        x = 0
+        x, y, widest = 0, px(22), 0
         for word in self._words:
             size = word.sizeHint()
-            word.setGeometry(x, px(22), size.width(), size.height())
+            if self.room_px and x + size.width() > self.room_px:
+                x, y = 0, y + px(HIGH_PX) - 1
+            word.setGeometry(x, y, size.width(), size.height())
             x += size.width() - 1
-        self.resize(max(x + 1, round(Measure().width(self.name, 14)) + 4), px(22) + px(HIGH_PX))
+            widest = max(widest, x)
+        self.resize(max(widest + 1, round(Measure().width(self.name, 14)) + 4), y + px(HIGH_PX))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         with Ink(self) as ink:
