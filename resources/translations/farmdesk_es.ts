@@ -28,6 +28,37 @@
     </message>
 </context>
 <context>
+    <name>BlocksPane</name>
+    <message>
+        <source>All blocks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Parcelas</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation type="unfinished">altura</translation>
+    </message>
+    <message>
+        <source>in {n} blocks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trees</source>
+        <translation type="unfinished">matas</translation>
+    </message>
+    <message>
+        <source>trees on a hectare</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Box</name>
     <message>
         <source>not meas.</source>
@@ -1011,6 +1042,29 @@
     </message>
 </context>
 <context>
+    <name>InstrumentsPane</name>
+    <message>
+        <source>Instruments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not checked yet: {codes}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread and last digit in the unit it shows: g, points of moisture, pH, °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trusted from–to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{span}, overdue</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>LotLink</name>
     <message>
         <source>go to lot {code}</source>
@@ -1539,6 +1593,17 @@
     </message>
 </context>
 <context>
+    <name>PeoplePane</name>
+    <message>
+        <source>Codes, never names: what stands here may stand on papers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>PickerZone</name>
     <message>
         <source>Pickers</source>
@@ -1645,6 +1710,88 @@
     <message>
         <source>written {hour}; / corrects, Ctrl+Z takes it back</source>
         <translation>escrito {hour}; / corrige, Ctrl+Z lo quita</translation>
+    </message>
+</context>
+<context>
+    <name>RegisterPane</name>
+    <message>
+        <source>A code that is there already opens its row. What is not known stays empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buyers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>or other words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} rows</source>
+        <translation type="unfinished">{n} renglones</translation>
+    </message>
+</context>
+<context>
+    <name>RegistersPage</name>
+    <message>
+        <source>Registers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Registers: Enter types in one, Esc leaves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>beds and patio</source>
+        <translation type="unfinished">camas y patio</translation>
+    </message>
+    <message>
+        <source>blocks</source>
+        <translation type="unfinished">parcelas</translation>
+    </message>
+    <message>
+        <source>buyers</source>
+        <translation type="unfinished">compradores</translation>
+    </message>
+    <message>
+        <source>checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>corrections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instruments</source>
+        <translation type="unfinished">instrumentos</translation>
+    </message>
+    <message>
+        <source>methods</source>
+        <translation type="unfinished">métodos</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation type="unfinished">gente</translation>
+    </message>
+    <message>
+        <source>standards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vessels</source>
+        <translation type="unfinished">pilas y barriles</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2280,6 +2427,41 @@
     </message>
 </context>
 <context>
+    <name>TypedPane</name>
+    <message>
+        <source>Enter</source>
+        <translation type="unfinished">Enter</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>empty first box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation type="unfinished">salir</translation>
+    </message>
+    <message>
+        <source>next box</source>
+        <translation type="unfinished">siguiente casilla</translation>
+    </message>
+    <message>
+        <source>takes the row out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>walk the rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>VesselZone</name>
     <message>
         <source>vessel</source>
@@ -2348,6 +2530,37 @@
     <message>
         <source>latest</source>
         <translation>lo más tarde</translation>
+    </message>
+</context>
+<context>
+    <name>VesselsPane</name>
+    <message>
+        <source>All vessels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vessels</source>
+        <translation type="unfinished">Pilas</translation>
+    </message>
+    <message>
+        <source>pulped, at {n} kg a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whole cherry, at {n} kg a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} takes</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4670,6 +4883,41 @@
     </message>
 </context>
 <context>
+    <name>instruments</name>
+    <message>
+        <source>A correction of nothing corrects nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>aw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation type="unfinished">pH</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>°Bx</source>
+        <translation type="unfinished">°Bx</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation type="unfinished">°C</translation>
+    </message>
+</context>
+<context>
     <name>intake</name>
     <message>
         <source>Bed {bed} and its weight belong together.</source>
@@ -6593,6 +6841,449 @@
     </message>
 </context>
 <context>
+    <name>registers</name>
+    <message>
+        <source>A code stays as it is: {code} may stand on papers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A version of a method stays: lots point to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No row names {code}. Take it out of the register?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no {code} in this register.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What has been written must always be able to say what it was about.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a new row, and take the old one out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air humidity</source>
+        <translation type="unfinished">humedad del aire</translation>
+    </message>
+    <message>
+        <source>air °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area, ha</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bed</source>
+        <translation type="unfinished">cama</translation>
+    </message>
+    <message>
+        <source>bench scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation type="unfinished">parcela</translation>
+    </message>
+    <message>
+        <source>box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>buyer</source>
+        <translation type="unfinished">comprador</translation>
+    </message>
+    <message>
+        <source>by weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check, days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clock off, h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation type="unfinished">código</translation>
+    </message>
+    <message>
+        <source>converting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation type="unfinished">cubierta</translation>
+    </message>
+    <message>
+        <source>day work</source>
+        <translation type="unfinished">jornal</translation>
+    </message>
+    <message>
+        <source>dried whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry within, days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>empty, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ends by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>field foreman</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from south, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from west, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand tarp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holds, L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hoops</source>
+        <translation type="unfinished">arcos</translation>
+    </message>
+    <message>
+        <source>hours from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hygrometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation type="unfinished">instrumento</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation type="unfinished">tipo</translation>
+    </message>
+    <message>
+        <source>last digit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>letter</source>
+        <translation type="unfinished">letra</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>liner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loading, kg/m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>logger</source>
+        <translation type="unfinished">registrador</translation>
+    </message>
+    <message>
+        <source>mass at most, °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mass °C</source>
+        <translation type="unfinished">masa °C</translation>
+    </message>
+    <message>
+        <source>max and min thermometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation type="unfinished">medio</translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation type="unfinished">humedad</translation>
+    </message>
+    <message>
+        <source>moisture meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>monthly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished">nombre</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">ninguna</translation>
+    </message>
+    <message>
+        <source>organic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation type="unfinished">pH</translation>
+    </message>
+    <message>
+        <source>pH aimed at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>patio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pay</source>
+        <translation type="unfinished">pago</translation>
+    </message>
+    <message>
+        <source>picker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation type="unfinished">lugar</translation>
+    </message>
+    <message>
+        <source>planted</source>
+        <translation type="unfinished">siembra</translation>
+    </message>
+    <message>
+        <source>platform scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>processor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rain</source>
+        <translation type="unfinished">lluvia</translation>
+    </message>
+    <message>
+        <source>rain gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refractometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rest, days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rinses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>roof</source>
+        <translation type="unfinished">techo</translation>
+    </message>
+    <message>
+        <source>sealed</source>
+        <translation type="unfinished">sellado</translation>
+    </message>
+    <message>
+        <source>sealed tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spread, ±</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>store from, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thermometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation type="unfinished">a</translation>
+    </message>
+    <message>
+        <source>to cover, min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tray</source>
+        <translation type="unfinished">bandeja</translation>
+    </message>
+    <message>
+        <source>trees</source>
+        <translation type="unfinished">matas</translation>
+    </message>
+    <message>
+        <source>usable, L or %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>variety</source>
+        <translation type="unfinished">variedad</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation type="unfinished">pila</translation>
+    </message>
+    <message>
+        <source>water activity</source>
+        <translation type="unfinished">actividad de agua</translation>
+    </message>
+    <message>
+        <source>water when spread, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weigh clerk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation type="unfinished">peso</translation>
+    </message>
+    <message>
+        <source>wet-side hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>width, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>work</source>
+        <translation type="unfinished">trabajo</translation>
+    </message>
+    <message>
+        <source>yard hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yeast, g/kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{box}: “{typed}” is no whole number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{box}: “{typed}” is none of {ways}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{code} is named in {n} rows of the notebook, so it stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} {way}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>°Bx</source>
+        <translation type="unfinished">°Bx</translation>
+    </message>
+    <message>
+        <source>± points</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>river</name>
     <message>
         <source>{grams} {name}, left upwards</source>
@@ -8017,6 +8708,25 @@
     <message>
         <source>{weight} today; nothing was planned</source>
         <translation>{weight} hoy; no había nada planeado</translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message>
+        <source>A word has no braces and no &amp; in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both words are needed: what the program says, and what the farm says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{said}” has a word already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{was}” is now “{now}”</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
