@@ -23,7 +23,8 @@ from farmdesk.work.stories import LotCard, LotStory, Reached
 __all__ = ["ahead_of", "lot_cards", "lot_story"]
 
 
-def _lot(picture: Picture, code: str) -> LotPicture:
+def lot_of(picture: Picture, code: str) -> LotPicture:
+    """A lot of a picture. Raises NotPossible where it has none of that code."""
     lot = picture.lots.get(code)
     if lot is None:
         raise NotPossible(N_("lots", "There is no lot {code} in this season at this time.", code=code))
@@ -36,10 +37,10 @@ def ahead_of(farm: OpenFarm, code: str, at_utc_s: int) -> Ahead:
     Raises NotPossible for an unknown lot, or one that was neither in a vessel nor on the beds.
     """
     code = read_code(code)
-    _lot(farm.seen(at_utc_s), code)
+    lot_of(farm.seen(at_utc_s), code)
     work_out(farm, at_utc_s, frozenset({code}))
     picture = farm.seen(at_utc_s)
-    answer = ready(picture, _lot(picture, code))
+    answer = ready(picture, lot_of(picture, code))
     if answer is None:
         raise NotPossible(
             N_("lots", "{code} was in no vessel and on no bed then, so there is no end to ask for.", code=code)
@@ -50,7 +51,7 @@ def ahead_of(farm: OpenFarm, code: str, at_utc_s: int) -> Ahead:
 def lot_story(farm: OpenFarm, code: str, at_utc_s: int | None = None, x_kind: str = "time") -> LotStory:
     """The story of one lot; `x_kind` of its drying chart is `time` or `good_h`. Raises NotPossible."""
     picture = farm.seen(at_utc_s)
-    lot = _lot(picture, code)
+    lot = lot_of(picture, code)
     card = lot_card(picture, lot)
     rows, of = normals(picture, lot)
     balance, balance_of = mill_balance(picture, lot)

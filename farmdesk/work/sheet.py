@@ -44,7 +44,7 @@ from farmdesk.work.charts import drying_figure
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import now_of, ready, work_out
 from farmdesk.work.goodhours import GoodHours
-from farmdesk.work.lots import _lot, deviations
+from farmdesk.work.lots import deviations, lot_of
 from farmdesk.work.portions import form_words, method_words, place_list, rain_days, state_of, where
 from farmdesk.work.reading_in import coverage_frac
 from farmdesk.work.stories import SheetStory, Weight
@@ -58,10 +58,10 @@ Line = tuple[Text, "Text | None"]
 
 def sheet_story(farm: OpenFarm, code: str, at_utc_s: int | None = None) -> SheetStory:
     """The sheet of one lot, as known at an instant [UTC s]; None is now. Raises NotPossible."""
-    _lot(farm.seen(at_utc_s), code)
+    lot_of(farm.seen(at_utc_s), code)
     work_out(farm, at_utc_s, frozenset({code}))
     picture = farm.seen(at_utc_s)
-    lot = _lot(picture, code)
+    lot = lot_of(picture, code)
     time, things = picture.time, picture.things
     blocks = blocks_of(picture, lot)
     state = state_of(picture, lot)
