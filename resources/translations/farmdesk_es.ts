@@ -31,11 +31,11 @@
     <name>BlocksPane</name>
     <message>
         <source>All blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los lotes de campo</translation>
     </message>
     <message>
         <source>Block {code}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote de campo {code}</translation>
     </message>
     <message>
         <source>Blocks</source>
@@ -43,19 +43,19 @@
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished">altura</translation>
+        <translation>altura</translation>
     </message>
     <message>
         <source>in {n} blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>en {n} lotes de campo</translation>
     </message>
     <message>
         <source>trees</source>
-        <translation type="unfinished">matas</translation>
+        <translation>árboles</translation>
     </message>
     <message>
         <source>trees on a hectare</source>
-        <translation type="unfinished"></translation>
+        <translation>árboles por hectárea</translation>
     </message>
 </context>
 <context>
@@ -1045,23 +1045,23 @@
     <name>InstrumentsPane</name>
     <message>
         <source>Instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>Instrumentos</translation>
     </message>
     <message>
         <source>Not checked yet: {codes}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin revisar todavía: {codes}</translation>
     </message>
     <message>
         <source>Spread and last digit in the unit it shows: g, points of moisture, pH, °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión y último dígito en la unidad que muestra: g, puntos de humedad, pH, °C.</translation>
     </message>
     <message>
         <source>Trusted from–to</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiable desde–hasta</translation>
     </message>
     <message>
         <source>{span}, overdue</source>
-        <translation type="unfinished"></translation>
+        <translation>{span}, vencida</translation>
     </message>
 </context>
 <context>
@@ -1596,11 +1596,11 @@
     <name>PeoplePane</name>
     <message>
         <source>Codes, never names: what stands here may stand on papers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Códigos, nunca nombres: lo que está aquí puede salir en los papeles.</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished"></translation>
+        <translation>Personas</translation>
     </message>
 </context>
 <context>
@@ -1716,82 +1716,82 @@
     <name>RegisterPane</name>
     <message>
         <source>A code that is there already opens its row. What is not known stays empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un código que ya existe abre su fila. Lo que no se sabe queda vacío.</translation>
     </message>
     <message>
         <source>Buyers</source>
-        <translation type="unfinished"></translation>
+        <translation>Compradores</translation>
     </message>
     <message>
         <source>Trays</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandejas</translation>
     </message>
     <message>
         <source>or other words</source>
-        <translation type="unfinished"></translation>
+        <translation>u otras palabras</translation>
     </message>
     <message>
         <source>{n} rows</source>
-        <translation type="unfinished">{n} renglones</translation>
+        <translation>{n} filas</translation>
     </message>
 </context>
 <context>
     <name>RegistersPage</name>
     <message>
         <source>Registers</source>
-        <translation type="unfinished"></translation>
+        <translation>Registros</translation>
     </message>
     <message>
         <source>Registers: Enter types in one, Esc leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>Registros: Intro para escribir en uno, Esc para salir</translation>
     </message>
     <message>
         <source>beds and patio</source>
-        <translation type="unfinished">camas y patio</translation>
+        <translation>camas y patio</translation>
     </message>
     <message>
         <source>blocks</source>
-        <translation type="unfinished">parcelas</translation>
+        <translation>lotes de campo</translation>
     </message>
     <message>
         <source>buyers</source>
-        <translation type="unfinished">compradores</translation>
+        <translation>compradores</translation>
     </message>
     <message>
         <source>checks</source>
-        <translation type="unfinished"></translation>
+        <translation>revisiones</translation>
     </message>
     <message>
         <source>corrections</source>
-        <translation type="unfinished"></translation>
+        <translation>correcciones</translation>
     </message>
     <message>
         <source>instruments</source>
-        <translation type="unfinished">instrumentos</translation>
+        <translation>instrumentos</translation>
     </message>
     <message>
         <source>methods</source>
-        <translation type="unfinished">métodos</translation>
+        <translation>métodos</translation>
     </message>
     <message>
         <source>people</source>
-        <translation type="unfinished">gente</translation>
+        <translation>personas</translation>
     </message>
     <message>
         <source>standards</source>
-        <translation type="unfinished"></translation>
+        <translation>patrones</translation>
     </message>
     <message>
         <source>trays</source>
-        <translation type="unfinished"></translation>
+        <translation>bandejas</translation>
     </message>
     <message>
         <source>vessels</source>
-        <translation type="unfinished">pilas y barriles</translation>
+        <translation>recipientes</translation>
     </message>
     <message>
         <source>words</source>
-        <translation type="unfinished"></translation>
+        <translation>palabras</translation>
     </message>
 </context>
 <context>
@@ -2430,35 +2430,35 @@
     <name>TypedPane</name>
     <message>
         <source>Enter</source>
-        <translation type="unfinished">Enter</translation>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>empty first box</source>
-        <translation type="unfinished"></translation>
+        <translation>primera casilla vacía</translation>
     </message>
     <message>
         <source>leave</source>
-        <translation type="unfinished">salir</translation>
+        <translation>salir</translation>
     </message>
     <message>
         <source>next box</source>
-        <translation type="unfinished">siguiente casilla</translation>
+        <translation>casilla siguiente</translation>
     </message>
     <message>
         <source>takes the row out</source>
-        <translation type="unfinished"></translation>
+        <translation>quita la fila</translation>
     </message>
     <message>
         <source>walk the rows</source>
-        <translation type="unfinished"></translation>
+        <translation>recorrer las filas</translation>
     </message>
     <message>
         <source>write</source>
-        <translation type="unfinished"></translation>
+        <translation>escribir</translation>
     </message>
 </context>
 <context>
@@ -2536,31 +2536,31 @@
     <name>VesselsPane</name>
     <message>
         <source>All vessels</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los recipientes</translation>
     </message>
     <message>
         <source>It</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso</translation>
     </message>
     <message>
         <source>Vessels</source>
-        <translation type="unfinished">Pilas</translation>
+        <translation>Recipientes</translation>
     </message>
     <message>
         <source>pulped, at {n} kg a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>despulpado, a {n} kg por litro</translation>
     </message>
     <message>
         <source>usable</source>
-        <translation type="unfinished"></translation>
+        <translation>utilizable</translation>
     </message>
     <message>
         <source>whole cherry, at {n} kg a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>cereza entera, a {n} kg por litro</translation>
     </message>
     <message>
         <source>{code} takes</source>
-        <translation type="unfinished"></translation>
+        <translation>En {code} caben</translation>
     </message>
 </context>
 <context>
@@ -4886,35 +4886,35 @@
     <name>instruments</name>
     <message>
         <source>A correction of nothing corrects nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una corrección de nada no corrige nada.</translation>
     </message>
     <message>
         <source>aw</source>
-        <translation type="unfinished"></translation>
+        <translation>aw</translation>
     </message>
     <message>
         <source>g</source>
-        <translation type="unfinished"></translation>
+        <translation>g</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished">pH</translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>points</source>
-        <translation type="unfinished"></translation>
+        <translation>puntos</translation>
     </message>
     <message>
         <source>°Bx</source>
-        <translation type="unfinished">°Bx</translation>
+        <translation>°Bx</translation>
     </message>
     <message>
         <source>°C</source>
-        <translation type="unfinished">°C</translation>
+        <translation>°C</translation>
     </message>
 </context>
 <context>
@@ -6844,443 +6844,443 @@
     <name>registers</name>
     <message>
         <source>A code stays as it is: {code} may stand on papers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un código queda como está: {code} puede estar en papeles.</translation>
     </message>
     <message>
         <source>A version of a method stays: lots point to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una versión de un método se queda: hay lotes que la usan.</translation>
     </message>
     <message>
         <source>No row names {code}. Take it out of the register?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna fila nombra {code}. ¿Quitarlo del registro?</translation>
     </message>
     <message>
         <source>There is no {code} in this register.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay {code} en este registro.</translation>
     </message>
     <message>
         <source>What has been written must always be able to say what it was about.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo escrito siempre debe poder decir de qué trataba.</translation>
     </message>
     <message>
         <source>Write a new row, and take the old one out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba una fila nueva y quite la vieja.</translation>
     </message>
     <message>
         <source>air humidity</source>
-        <translation type="unfinished">humedad del aire</translation>
+        <translation>humedad del aire</translation>
     </message>
     <message>
         <source>air °C</source>
-        <translation type="unfinished"></translation>
+        <translation>aire °C</translation>
     </message>
     <message>
         <source>area, ha</source>
-        <translation type="unfinished"></translation>
+        <translation>área, ha</translation>
     </message>
     <message>
         <source>barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>barril</translation>
     </message>
     <message>
         <source>bed</source>
-        <translation type="unfinished">cama</translation>
+        <translation>cama</translation>
     </message>
     <message>
         <source>bench scale</source>
-        <translation type="unfinished"></translation>
+        <translation>balanza de mesa</translation>
     </message>
     <message>
         <source>block</source>
-        <translation type="unfinished">parcela</translation>
+        <translation>lote de campo</translation>
     </message>
     <message>
         <source>box</source>
-        <translation type="unfinished"></translation>
+        <translation>caja</translation>
     </message>
     <message>
         <source>buyer</source>
-        <translation type="unfinished">comprador</translation>
+        <translation>comprador</translation>
     </message>
     <message>
         <source>by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>por peso</translation>
     </message>
     <message>
         <source>check, days</source>
-        <translation type="unfinished"></translation>
+        <translation>revisión, días</translation>
     </message>
     <message>
         <source>clock</source>
-        <translation type="unfinished"></translation>
+        <translation>reloj</translation>
     </message>
     <message>
         <source>clock off, h</source>
-        <translation type="unfinished"></translation>
+        <translation>desfase del reloj, h</translation>
     </message>
     <message>
         <source>code</source>
-        <translation type="unfinished">código</translation>
+        <translation>código</translation>
     </message>
     <message>
         <source>converting</source>
-        <translation type="unfinished"></translation>
+        <translation>en conversión</translation>
     </message>
     <message>
         <source>cover</source>
-        <translation type="unfinished">cubierta</translation>
+        <translation>cubierta</translation>
     </message>
     <message>
         <source>day work</source>
-        <translation type="unfinished">jornal</translation>
+        <translation>jornal</translation>
     </message>
     <message>
         <source>dried whole</source>
-        <translation type="unfinished"></translation>
+        <translation>secado entero</translation>
     </message>
     <message>
         <source>dry within, days</source>
-        <translation type="unfinished"></translation>
+        <translation>seco en, días</translation>
     </message>
     <message>
         <source>empty, g</source>
-        <translation type="unfinished"></translation>
+        <translation>vacío, g</translation>
     </message>
     <message>
         <source>ends by</source>
-        <translation type="unfinished"></translation>
+        <translation>termina por</translation>
     </message>
     <message>
         <source>field foreman</source>
-        <translation type="unfinished"></translation>
+        <translation>capataz de campo</translation>
     </message>
     <message>
         <source>from south, m</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el sur, m</translation>
     </message>
     <message>
         <source>from west, m</source>
-        <translation type="unfinished"></translation>
+        <translation>desde el oeste, m</translation>
     </message>
     <message>
         <source>from, m</source>
-        <translation type="unfinished"></translation>
+        <translation>desde, m</translation>
     </message>
     <message>
         <source>hand tarp</source>
-        <translation type="unfinished"></translation>
+        <translation>lona a mano</translation>
     </message>
     <message>
         <source>hand test</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba de mano</translation>
     </message>
     <message>
         <source>high</source>
-        <translation type="unfinished"></translation>
+        <translation>alto</translation>
     </message>
     <message>
         <source>holds, L</source>
-        <translation type="unfinished"></translation>
+        <translation>capacidad, L</translation>
     </message>
     <message>
         <source>hoops</source>
-        <translation type="unfinished">arcos</translation>
+        <translation>arcos</translation>
     </message>
     <message>
         <source>hours from</source>
-        <translation type="unfinished"></translation>
+        <translation>horas desde</translation>
     </message>
     <message>
         <source>hygrometer</source>
-        <translation type="unfinished"></translation>
+        <translation>higrómetro</translation>
     </message>
     <message>
         <source>instrument</source>
-        <translation type="unfinished">instrumento</translation>
+        <translation>instrumento</translation>
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished">tipo</translation>
+        <translation>tipo</translation>
     </message>
     <message>
         <source>last digit</source>
-        <translation type="unfinished"></translation>
+        <translation>último dígito</translation>
     </message>
     <message>
         <source>length, m</source>
-        <translation type="unfinished"></translation>
+        <translation>largo, m</translation>
     </message>
     <message>
         <source>letter</source>
-        <translation type="unfinished">letra</translation>
+        <translation>letra</translation>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation>luz</translation>
     </message>
     <message>
         <source>liner</source>
-        <translation type="unfinished"></translation>
+        <translation>bolsa interior</translation>
     </message>
     <message>
         <source>loading, kg/m²</source>
-        <translation type="unfinished"></translation>
+        <translation>carga, kg/m²</translation>
     </message>
     <message>
         <source>logger</source>
-        <translation type="unfinished">registrador</translation>
+        <translation>registrador</translation>
     </message>
     <message>
         <source>mass at most, °C</source>
-        <translation type="unfinished"></translation>
+        <translation>masa máxima, °C</translation>
     </message>
     <message>
         <source>mass °C</source>
-        <translation type="unfinished">masa °C</translation>
+        <translation>masa °C</translation>
     </message>
     <message>
         <source>max and min thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>termómetro de máxima y mínima</translation>
     </message>
     <message>
         <source>measures</source>
-        <translation type="unfinished"></translation>
+        <translation>mide</translation>
     </message>
     <message>
         <source>medium</source>
-        <translation type="unfinished">medio</translation>
+        <translation>medio</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished">humedad</translation>
+        <translation>humedad</translation>
     </message>
     <message>
         <source>moisture meter</source>
-        <translation type="unfinished"></translation>
+        <translation>medidor de humedad</translation>
     </message>
     <message>
         <source>monthly</source>
-        <translation type="unfinished"></translation>
+        <translation>mensual</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished">nombre</translation>
+        <translation>nombre</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>no</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">ninguna</translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>organic</source>
-        <translation type="unfinished"></translation>
+        <translation>orgánico</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished">pH</translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>pH aimed at</source>
-        <translation type="unfinished"></translation>
+        <translation>pH buscado</translation>
     </message>
     <message>
         <source>pH from</source>
-        <translation type="unfinished"></translation>
+        <translation>pH desde</translation>
     </message>
     <message>
         <source>pH meter</source>
-        <translation type="unfinished"></translation>
+        <translation>pH-metro</translation>
     </message>
     <message>
         <source>pH to</source>
-        <translation type="unfinished"></translation>
+        <translation>pH hasta</translation>
     </message>
     <message>
         <source>patio</source>
-        <translation type="unfinished"></translation>
+        <translation>patio</translation>
     </message>
     <message>
         <source>pay</source>
-        <translation type="unfinished">pago</translation>
+        <translation>pago</translation>
     </message>
     <message>
         <source>picker</source>
-        <translation type="unfinished"></translation>
+        <translation>recolector</translation>
     </message>
     <message>
         <source>place</source>
-        <translation type="unfinished">lugar</translation>
+        <translation>lugar</translation>
     </message>
     <message>
         <source>planted</source>
-        <translation type="unfinished">siembra</translation>
+        <translation>plantado</translation>
     </message>
     <message>
         <source>platform scale</source>
-        <translation type="unfinished"></translation>
+        <translation>báscula de plataforma</translation>
     </message>
     <message>
         <source>processor</source>
-        <translation type="unfinished"></translation>
+        <translation>procesador</translation>
     </message>
     <message>
         <source>rain</source>
-        <translation type="unfinished">lluvia</translation>
+        <translation>lluvia</translation>
     </message>
     <message>
         <source>rain gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>pluviómetro</translation>
     </message>
     <message>
         <source>refractometer</source>
-        <translation type="unfinished"></translation>
+        <translation>refractómetro</translation>
     </message>
     <message>
         <source>rest, days</source>
-        <translation type="unfinished"></translation>
+        <translation>reposo, días</translation>
     </message>
     <message>
         <source>rinses</source>
-        <translation type="unfinished"></translation>
+        <translation>enjuagues</translation>
     </message>
     <message>
         <source>roof</source>
-        <translation type="unfinished">techo</translation>
+        <translation>techo</translation>
     </message>
     <message>
         <source>sealed</source>
-        <translation type="unfinished">sellado</translation>
+        <translation>sellado</translation>
     </message>
     <message>
         <source>sealed tank</source>
-        <translation type="unfinished"></translation>
+        <translation>tanque sellado</translation>
     </message>
     <message>
         <source>shade</source>
-        <translation type="unfinished"></translation>
+        <translation>sombra</translation>
     </message>
     <message>
         <source>spread, ±</source>
-        <translation type="unfinished"></translation>
+        <translation>dispersión, ±</translation>
     </message>
     <message>
         <source>store from, %</source>
-        <translation type="unfinished"></translation>
+        <translation>bodega desde, %</translation>
     </message>
     <message>
         <source>take it out</source>
-        <translation type="unfinished"></translation>
+        <translation>quitarlo</translation>
     </message>
     <message>
         <source>tank</source>
-        <translation type="unfinished"></translation>
+        <translation>tanque</translation>
     </message>
     <message>
         <source>thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>termómetro</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished">a</translation>
+        <translation>hasta</translation>
     </message>
     <message>
         <source>to cover, min</source>
-        <translation type="unfinished"></translation>
+        <translation>para cubrir, min</translation>
     </message>
     <message>
         <source>to, %</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta, %</translation>
     </message>
     <message>
         <source>to, m</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta, m</translation>
     </message>
     <message>
         <source>tray</source>
-        <translation type="unfinished">bandeja</translation>
+        <translation>bandeja</translation>
     </message>
     <message>
         <source>trees</source>
-        <translation type="unfinished">matas</translation>
+        <translation>árboles</translation>
     </message>
     <message>
         <source>usable, L or %</source>
-        <translation type="unfinished"></translation>
+        <translation>utilizable, L o %</translation>
     </message>
     <message>
         <source>variety</source>
-        <translation type="unfinished">variedad</translation>
+        <translation>variedad</translation>
     </message>
     <message>
         <source>vessel</source>
-        <translation type="unfinished">pila</translation>
+        <translation>recipiente</translation>
     </message>
     <message>
         <source>water activity</source>
-        <translation type="unfinished">actividad de agua</translation>
+        <translation>actividad de agua</translation>
     </message>
     <message>
         <source>water when spread, %</source>
-        <translation type="unfinished"></translation>
+        <translation>agua al tender, %</translation>
     </message>
     <message>
         <source>weigh clerk</source>
-        <translation type="unfinished"></translation>
+        <translation>pesador</translation>
     </message>
     <message>
         <source>weight</source>
-        <translation type="unfinished">peso</translation>
+        <translation>peso</translation>
     </message>
     <message>
         <source>wet-side hand</source>
-        <translation type="unfinished"></translation>
+        <translation>obrero del beneficio húmedo</translation>
     </message>
     <message>
         <source>width, m</source>
-        <translation type="unfinished"></translation>
+        <translation>ancho, m</translation>
     </message>
     <message>
         <source>work</source>
-        <translation type="unfinished">trabajo</translation>
+        <translation>trabajo</translation>
     </message>
     <message>
         <source>yard hand</source>
-        <translation type="unfinished"></translation>
+        <translation>obrero de patio</translation>
     </message>
     <message>
         <source>yeast, g/kg</source>
-        <translation type="unfinished"></translation>
+        <translation>levadura, g/kg</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>{box}: “{typed}” is no whole number.</source>
-        <translation type="unfinished"></translation>
+        <translation>{box}: «{typed}» no es un número entero.</translation>
     </message>
     <message>
         <source>{box}: “{typed}” is none of {ways}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{box}: «{typed}» no es ninguno de {ways}.</translation>
     </message>
     <message>
         <source>{code} is named in {n} rows of the notebook, so it stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>{code} aparece en {n} filas del cuaderno, así que se queda.</translation>
     </message>
     <message>
         <source>{n} {way}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} {way}</translation>
     </message>
     <message>
         <source>°Bx</source>
-        <translation type="unfinished">°Bx</translation>
+        <translation>°Bx</translation>
     </message>
     <message>
         <source>± points</source>
-        <translation type="unfinished"></translation>
+        <translation>± puntos</translation>
     </message>
 </context>
 <context>
@@ -8714,346 +8714,346 @@
     <name>words</name>
     <message>
         <source>A word has no braces and no &amp; in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una palabra no lleva llaves ni &amp;.</translation>
     </message>
     <message>
         <source>Both words are needed: what the program says, and what the farm says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacen falta las dos palabras: la que dice el programa y la que dice la finca.</translation>
     </message>
     <message>
         <source>“{said}” has a word already.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{said}» ya tiene palabra.</translation>
     </message>
     <message>
         <source>“{was}” is now “{now}”</source>
-        <translation type="unfinished"></translation>
+        <translation>«{was}» ahora es «{now}»</translation>
     </message>
 </context>
 <context>
     <name>worked_out</name>
     <message>
         <source>Beyond {n} times its spread somebody should look; within it there is nothing to look for. It holds as long as every weighing was of the whole lot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Más allá de {n} veces su dispersión alguien debe mirar; dentro de ella no hay nada que buscar. Vale mientras cada pesada fue del lote entero.</translation>
     </message>
     <message>
         <source>Beyond {share} of what was sent, or {least} where that is more, somebody should look: scales differ by so much. It holds as long as every weighing was of the whole lot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Más allá de {share} de lo enviado, o de {least} donde eso es más, alguien debe mirar: tanto difieren las básculas. Vale mientras cada pesada fue del lote entero.</translation>
     </message>
     <message>
         <source>Conservation of mass; spreads added in squares. Cherry 60 to 70 % water: Alves et al. 2013 (Coffee Science 8:238). What breathing and picking take is from memory.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservación de la masa; las dispersiones se suman en cuadrados. Cereza con 60 a 70 % de agua: Alves et al. 2013 (Coffee Science 8:238). Lo que se llevan la respiración y el escogido es de memoria.</translation>
     </message>
     <message>
         <source>For lots made and dried as the farm&apos;s others were. It knows neither the weather nor this lot; the first readings replace it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para lotes hechos y secados como los demás de la finca. No conoce ni el tiempo ni este lote; las primeras lecturas lo reemplazan.</translation>
     </message>
     <message>
         <source>Gompertz curve and its logistic twin as written by Zwietering et al. 1990 (AEM 56:1875). Hours at 20 °C: Rosso, Lobry and Flandrois 1993 (J. Theor. Biol. 162:447). Own lots: Robinson 1991 (Stat. Sci. 6:15).</source>
-        <translation type="unfinished"></translation>
+        <translation>Curva de Gompertz y su gemela logística como las escriben Zwietering et al. 1990 (AEM 56:1875). Horas a 20 °C: Rosso, Lobry y Flandrois 1993 (J. Theor. Biol. 162:447). Lotes propios: Robinson 1991 (Stat. Sci. 6:15).</translation>
     </message>
     <message>
         <source>Median and median absolute deviation of the logarithm of the hours; a count of own lots.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mediana y desviación absoluta mediana del logaritmo de las horas; un recuento de lotes propios.</translation>
     </message>
     <message>
         <source>Meter above {top} shown, not fitted (Jiménez and Bulgarelli 1992). Air {cold} to {warm} and {dry} to {damp} humidity. Looks {days} ahead at most; a lot not dry by then is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medidor por encima de {top}: se muestra, no se ajusta (Jiménez y Bulgarelli 1992). Aire de {cold} a {warm} y de {dry} a {damp} de humedad. Mira a lo sumo {days} adelante; un lote que para entonces no está seco queda abierto.</translation>
     </message>
     <message>
         <source>Meter readings of {top} or less, at the tray&apos;s own place and within six hours of its weighing. No dry matter may leave the tray but by breathing, which is not taken out here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecturas del medidor de {top} o menos, en el lugar de la bandeja y a menos de seis horas de su pesada. De la bandeja no puede salir materia seca sino por respiración, que aquí no se descuenta.</translation>
     </message>
     <message>
         <source>Moisture is one minus dry matter over weight. The tray&apos;s dry matter is the mean of two: its first weight at the method&apos;s usual moisture, and its weights beside each meter reading, the surer counting for more. The whole curve hangs on it and moves when the meter is corrected.</source>
-        <translation type="unfinished"></translation>
+        <translation>La humedad es uno menos materia seca sobre peso. La materia seca de la bandeja es la media de dos: su primer peso con la humedad usual del método, y sus pesos junto a cada lectura del medidor; la más segura cuenta más. Toda la curva depende de ella y se mueve cuando se corrige el medidor.</translation>
     </message>
     <message>
         <source>Nothing of this lot&apos;s own readings went in. Its beginning plus how long such lots take: the middle of the farm&apos;s own finished lots and their spread, or, with fewer than {n}, the hours and days of the method in the settings. Ends that lie in the past are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>No entró ninguna lectura de este lote. Su comienzo más lo que tardan lotes así: el centro de los lotes propios terminados y su dispersión, o, con menos de {n}, las horas y días del método en los ajustes. Los finales que ya pasaron se dejan fuera.</translation>
     </message>
     <message>
         <source>The curve of the tray</source>
-        <translation type="unfinished"></translation>
+        <translation>La curva de la bandeja</translation>
     </message>
     <message>
         <source>The curve of the tray on {place}</source>
-        <translation type="unfinished"></translation>
+        <translation>La curva de la bandeja en {place}</translation>
     </message>
     <message>
         <source>The law is this program&apos;s own; warmer, drier air after Parra-Coronado et al. 2008 (Rev. Bras. Eng. Agríc. Amb. 12:415). Rest moisture: Trejos, Roa and Oliveros 1989 (Cenicafé 40:5), from memory. Usual rates: Osorio et al. 2022 (Cenicafé 73:e73101), Dardengo et al. 2013. Weathers: Lall and Sharma 1996 (Water Resour. Res. 32:679). Own lots: Robinson 1991 (Stat. Sci. 6:15).</source>
-        <translation type="unfinished"></translation>
+        <translation>La ley es propia de este programa; aire más caliente y seco según Parra-Coronado et al. 2008 (Rev. Bras. Eng. Agríc. Amb. 12:415). Humedad de reposo: Trejos, Roa y Oliveros 1989 (Cenicafé 40:5), de memoria. Velocidades usuales: Osorio et al. 2022 (Cenicafé 73:e73101), Dardengo et al. 2013. Tiempos: Lall y Sharma 1996 (Water Resour. Res. 32:679). Lotes propios: Robinson 1991 (Stat. Sci. 6:15).</translation>
     </message>
     <message>
         <source>Unexplained at the mill</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin explicar en el trillado</translation>
     </message>
     <message>
         <source>Unexplained on the beds</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin explicar en las camas</translation>
     </message>
     <message>
         <source>Water leaves through two resistances one after the other: what sun and air can carry off a square metre, and the bean itself, which gives off the slower the nearer it is to the air. Good drying hours drive it, six to a day. Tray weights give the shape of the curve and the meter its height; what they leave open is drawn many times and carried on through many possible weathers, and the range is counted from the draws.</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua sale por dos resistencias, una tras otra: lo que el sol y el aire pueden llevarse de un metro cuadrado, y el propio grano, que la suelta más despacio cuanto más cerca está del aire. La mueven las horas buenas de secado, seis por día. Los pesos de la bandeja dan la forma de la curva y el medidor su altura; lo que dejan abierto se sortea muchas veces y se lleva adelante por muchos tiempos posibles, y el rango se cuenta de los sorteos.</translation>
     </message>
     <message>
         <source>Weighing by certainty is plain statistics. The noise of a meter, 0.75 points and more above 18 %, is from memory, after Jiménez and Bulgarelli 1992 (Agron. Costarric. 16:211).</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesar por certeza es simple estadística. El ruido de un medidor, 0.75 puntos y más por encima de 18 %, es de memoria, según Jiménez y Bulgarelli 1992 (Agron. Costarric. 16:211).</translation>
     </message>
     <message>
         <source>Wet weight changes all day, dry matter does not: what went in, less every stream with a name, less what came out. What is left over is unexplained, and is held against the spread of all that led to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El peso húmedo cambia todo el día, la materia seca no: lo que entró, menos cada corriente con nombre, menos lo que salió. Lo que sobra queda sin explicar, y se compara con la dispersión de todo lo que llevó a ello.</translation>
     </message>
     <message>
         <source>When it will be dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuándo estará seco</translation>
     </message>
     <message>
         <source>When the ferment in {vessel} will be done</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuándo terminará el fermento en {vessel}</translation>
     </message>
     <message>
         <source>breathed off</source>
-        <translation type="unfinished"></translation>
+        <translation>ido en respiración</translation>
     </message>
     <message>
         <source>draws</source>
-        <translation type="unfinished"></translation>
+        <translation>sorteos</translation>
     </message>
     <message>
         <source>dry matter in it</source>
-        <translation type="unfinished"></translation>
+        <translation>materia seca que lleva</translation>
     </message>
     <message>
         <source>dry matter on the tray</source>
-        <translation type="unfinished"></translation>
+        <translation>materia seca en la bandeja</translation>
     </message>
     <message>
         <source>earliest, likely, latest</source>
-        <translation type="unfinished">lo más pronto, probable, lo más tarde</translation>
+        <translation>lo antes, lo probable, lo más tarde</translation>
     </message>
     <message>
         <source>filled to last reading</source>
-        <translation type="unfinished"></translation>
+        <translation>llenado a última lectura</translation>
     </message>
     <message>
         <source>husk</source>
-        <translation type="unfinished"></translation>
+        <translation>cascarilla</translation>
     </message>
     <message>
         <source>judged by</source>
-        <translation type="unfinished"></translation>
+        <translation>medido contra</translation>
     </message>
     <message>
         <source>loading</source>
-        <translation type="unfinished">carga</translation>
+        <translation>carga</translation>
     </message>
     <message>
         <source>mass</source>
-        <translation type="unfinished">masa</translation>
+        <translation>masa</translation>
     </message>
     <message>
         <source>meter</source>
-        <translation type="unfinished">medidor</translation>
+        <translation>medidor</translation>
     </message>
     <message>
         <source>meter above {top}, not used</source>
-        <translation type="unfinished"></translation>
+        <translation>medidor sobre {top}, no usado</translation>
     </message>
     <message>
         <source>meter correction</source>
-        <translation type="unfinished"></translation>
+        <translation>corrección del medidor</translation>
     </message>
     <message>
         <source>meter readings it hangs on</source>
-        <translation type="unfinished"></translation>
+        <translation>lecturas del medidor de que depende</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished">falta</translation>
+        <translation>faltan</translation>
     </message>
     <message>
         <source>moisture when spread</source>
-        <translation type="unfinished"></translation>
+        <translation>humedad al tender</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">ninguna</translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>none in force</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna vigente</translation>
     </message>
     <message>
         <source>not read: clock hours stand in</source>
-        <translation type="unfinished"></translation>
+        <translation>no leída: valen horas de reloj</translation>
     </message>
     <message>
         <source>of these corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>de ellas corregidas</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>abierto</translation>
     </message>
     <message>
         <source>own lots that taught it</source>
-        <translation type="unfinished"></translation>
+        <translation>lotes propios que le enseñaron</translation>
     </message>
     <message>
         <source>pH falls along a curve with a lag, a steepest fall and a floor, in hours at 20 °C: an hour in a warmer mass counts for more, in a colder one for less. The curve is fitted to the readings and to what such lots do, what they leave open is drawn many times, and the range is counted from the hours at which the draws meet the target.</source>
-        <translation type="unfinished"></translation>
+        <translation>El pH baja por una curva con una espera, una caída máxima y un fondo, en horas a 20 °C: una hora en una masa más caliente cuenta más, en una más fría menos. La curva se ajusta a las lecturas y a lo que hacen lotes así; lo que dejan abierto se sortea muchas veces, y el rango se cuenta de las horas en que los sorteos llegan a la meta.</translation>
     </message>
     <message>
         <source>pH readings</source>
-        <translation type="unfinished"></translation>
+        <translation>lecturas de pH</translation>
     </message>
     <message>
         <source>pH {low} to {high}; growth between {cold} and {warm} of the mass, never of the air. A curve is drawn from {n} readings and a fall of {fall} on; before that the range is mostly what is typical. Looks {hours} ahead. Nose and hand decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>pH {low} a {high}; crecimiento entre {cold} y {warm} de la masa, nunca del aire. Se traza una curva desde {n} lecturas y una caída de {fall}; antes el rango es sobre todo lo típico. Mira {hours} adelante. Deciden la nariz y la mano.</translation>
     </message>
     <message>
         <source>pH {value}</source>
-        <translation type="unfinished">pH {value}</translation>
+        <translation>pH {value}</translation>
     </message>
     <message>
         <source>picked out</source>
-        <translation type="unfinished">sacado a mano</translation>
+        <translation>escogido</translation>
     </message>
     <message>
         <source>pitched</source>
-        <translation type="unfinished"></translation>
+        <translation>inoculado</translation>
     </message>
     <message>
         <source>rests on</source>
-        <translation type="unfinished"></translation>
+        <translation>se apoya en</translation>
     </message>
     <message>
         <source>target</source>
-        <translation type="unfinished">meta</translation>
+        <translation>meta</translation>
     </message>
     <message>
         <source>that makes the start</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que da el comienzo</translation>
     </message>
     <message>
         <source>the last of them</source>
-        <translation type="unfinished"></translation>
+        <translation>la última de ellas</translation>
     </message>
     <message>
         <source>the moistures when spread and at the store</source>
-        <translation type="unfinished"></translation>
+        <translation>las humedades al tender y en bodega</translation>
     </message>
     <message>
         <source>the scales, at one moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>las básculas, a una misma humedad</translation>
     </message>
     <message>
         <source>the tray&apos;s weights, first to last</source>
-        <translation type="unfinished"></translation>
+        <translation>los pesos de la bandeja, del primero al último</translation>
     </message>
     <message>
         <source>tray</source>
-        <translation type="unfinished">bandeja</translation>
+        <translation>bandeja</translation>
     </message>
     <message>
         <source>weather rows</source>
-        <translation type="unfinished"></translation>
+        <translation>filas del tiempo</translation>
     </message>
     <message>
         <source>weighings</source>
-        <translation type="unfinished"></translation>
+        <translation>pesadas</translation>
     </message>
     <message>
         <source>weighings: {n}; trays: {trays}</source>
-        <translation type="unfinished"></translation>
+        <translation>pesadas: {n}; bandejas: {trays}</translation>
     </message>
     <message>
         <source>weight now</source>
-        <translation type="unfinished"></translation>
+        <translation>peso ahora</translation>
     </message>
     <message>
         <source>wetted again</source>
-        <translation type="unfinished"></translation>
+        <translation>mojado otra vez</translation>
     </message>
     <message>
         <source>yeast</source>
-        <translation type="unfinished"></translation>
+        <translation>levadura</translation>
     </message>
     <message>
         <source>{all}</source>
-        <translation type="unfinished"></translation>
+        <translation>{all}</translation>
     </message>
     <message>
         <source>{at}</source>
-        <translation type="unfinished">{at}</translation>
+        <translation>{at}</translation>
     </message>
     <message>
         <source>{dry} ± {sd}</source>
-        <translation type="unfinished"></translation>
+        <translation>{dry} ± {sd}</translation>
     </message>
     <message>
         <source>{ends}</source>
-        <translation type="unfinished"></translation>
+        <translation>{ends}</translation>
     </message>
     <message>
         <source>{moisture} on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{moisture} el {day}</translation>
     </message>
     <message>
         <source>{n} curves, {ends} ends, the same ones every time</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} curvas, {ends} finales, las mismas cada vez</translation>
     </message>
     <message>
         <source>{n} days, {days}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} días, {days}</translation>
     </message>
     <message>
         <source>{n} finished</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} terminados</translation>
     </message>
     <message>
         <source>{n} readings</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} lecturas</translation>
     </message>
     <message>
         <source>{n} readings of {repeats} repeats; {wet} above {top} left out</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} lecturas de {repeats} repeticiones; {wet} sobre {top} fuera</translation>
     </message>
     <message>
         <source>{n} temperatures, the middle one {warm}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} temperaturas, la del medio {warm}</translation>
     </message>
     <message>
         <source>{n} times</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} veces</translation>
     </message>
     <message>
         <source>{n} vessels of finished lots</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} recipientes de lotes terminados</translation>
     </message>
     <message>
         <source>{n}, the same ones every time</source>
-        <translation type="unfinished"></translation>
+        <translation>{n}, los mismos cada vez</translation>
     </message>
     <message>
         <source>{n}, {first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n}, {first} a {last}</translation>
     </message>
     <message>
         <source>{n}, {paper} of them with paper</source>
-        <translation type="unfinished"></translation>
+        <translation>{n}, {paper} de ellas con papel</translation>
     </message>
     <message>
         <source>{start} ± {sd}, of the method</source>
-        <translation type="unfinished"></translation>
+        <translation>{start} ± {sd}, del método</translation>
     </message>
     <message>
         <source>{value}</source>
-        <translation type="unfinished">{value}</translation>
+        <translation>{value}</translation>
     </message>
     <message>
         <source>{what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}</translation>
     </message>
 </context>
 <context>
