@@ -31,11 +31,11 @@
     <name>BlocksPane</name>
     <message>
         <source>All blocks</source>
-        <translation>Todos los lotes de campo</translation>
+        <translation>Todas las parcelas</translation>
     </message>
     <message>
         <source>Block {code}</source>
-        <translation>Lote de campo {code}</translation>
+        <translation>Parcela {code}</translation>
     </message>
     <message>
         <source>Blocks</source>
@@ -47,7 +47,7 @@
     </message>
     <message>
         <source>in {n} blocks</source>
-        <translation>en {n} lotes de campo</translation>
+        <translation>en {n} parcelas</translation>
     </message>
     <message>
         <source>trees</source>
@@ -1787,7 +1787,7 @@
     </message>
     <message>
         <source>vessels</source>
-        <translation>recipientes</translation>
+        <translation>pilas y barriles</translation>
     </message>
     <message>
         <source>words</source>
@@ -2536,15 +2536,15 @@
     <name>VesselsPane</name>
     <message>
         <source>All vessels</source>
-        <translation>Todos los recipientes</translation>
+        <translation>Todas las pilas</translation>
     </message>
     <message>
         <source>It</source>
-        <translation>Eso</translation>
+        <translation>Esta</translation>
     </message>
     <message>
         <source>Vessels</source>
-        <translation>Recipientes</translation>
+        <translation>Pilas</translation>
     </message>
     <message>
         <source>pulped, at {n} kg a litre</source>
@@ -3152,7 +3152,7 @@
     </message>
     <message>
         <source>husk</source>
-        <translation>cascarilla</translation>
+        <translation>cáscara</translation>
     </message>
     <message>
         <source>unexplained</source>
@@ -7216,7 +7216,7 @@
     </message>
     <message>
         <source>vessel</source>
-        <translation>recipiente</translation>
+        <translation>pila</translation>
     </message>
     <message>
         <source>water activity</source>
@@ -8785,7 +8785,7 @@
     </message>
     <message>
         <source>Unexplained at the mill</source>
-        <translation>Sin explicar en el trillado</translation>
+        <translation>Sin explicar en el beneficio</translation>
     </message>
     <message>
         <source>Unexplained on the beds</source>
@@ -8837,7 +8837,7 @@
     </message>
     <message>
         <source>husk</source>
-        <translation>cascarilla</translation>
+        <translation>cáscara</translation>
     </message>
     <message>
         <source>judged by</source>
@@ -9029,7 +9029,7 @@
     </message>
     <message>
         <source>{n} vessels of finished lots</source>
-        <translation>{n} recipientes de lotes terminados</translation>
+        <translation>{n} pilas de lotes terminados</translation>
     </message>
     <message>
         <source>{n}, the same ones every time</source>
