@@ -17,6 +17,7 @@ Floats = NDArray[np.float64]
 
 # what a curve's points are: drawn the same on screen and paper
 TRAY, METER, ANCHOR, HAND, LOGGER, RAW, USUAL = "tray", "meter", "anchor", "hand", "logger", "raw", "usual"
+LOT = "lot"  # one of several lots over one another: a line of its own style, named at its end
 
 
 def nothing() -> Floats:
@@ -28,7 +29,8 @@ def nothing() -> Floats:
 class Curve:
     """Points in order of x. `role`: tray (hollow square, line), meter (dot with spread bar), anchor
     (triangle), hand (dot, line), logger (hollow dot or plain line), raw (struck value, small cross), usual
-    (dashed). NaN in y breaks the line: a gap is a gap. `low`, `high` are spread bars. `place` names the portion.
+    (dashed), lot (a line in the n-th `style`, named at its end). NaN in y breaks the line: a gap is a gap. `low`,
+    `high` are spread bars. `place` names the portion.
     """
 
     role: str
@@ -40,6 +42,7 @@ class Curve:
     doubtful: bool = False
     labelled: bool = False
     place: str = ""
+    style: int = 0
 
 
 @dataclass(frozen=True)
@@ -74,7 +77,7 @@ class Fan:
 
 @dataclass(frozen=True, eq=False)
 class Figure:
-    """One chart. `x_kind`: time, good_h (good drying hours) or hours (since the beginning).
+    """One chart. `x_kind`: time, good_h (good drying hours), or since the beginning days, hours, h20 (at 20 °C).
 
     `target` is a dashed level with its words; `stages` name stretches of y at the right edge; `rain` are
     (from, to, mm) blocks on the axis; `under` is a second, smaller chart on the same x. `marks` are

@@ -28,10 +28,12 @@ from farmdesk.science.ferment import PH
 from farmdesk.science.isotherms import ISOTHERM_RH_FRAC, ISOTHERM_TEMP_C
 from farmdesk.science.thermal_time import MIXED
 from farmdesk.text import N_, Day, Days, Fact, Listing, Moment, Num, Text, kg, pct
+from farmdesk.work.balances import unexplained
 from farmdesk.work.forecasts import drying_ready, ferment_ready, running_fill
 from farmdesk.work.foresight import TARGET_WB_FRAC, drying_lot, ferment_lot
 from farmdesk.work.lots import lot_of, meter_corrected
 from farmdesk.work.portions import lies_at
+from farmdesk.work.stories import Unexplained
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
@@ -61,7 +63,8 @@ def worked_out(farm: OpenFarm, code: str, at_utc_s: int | None = None) -> tuple[
     found.append(_drying(farm, picture, lot))
     found += [_tray(picture, lot, tray) for tray in tray_curves(lot, picture.things, picture.corrections)]
     stages = ledger(lot, picture.things, picture.corrections)
-    found += [_missing(stage) for stage in stages if stage.missing is not None]
+    judged = [stage for stage in stages if stage.missing is not None]
+    found += [_missing(stage, said) for stage, said in zip(judged, unexplained(picture, lot), strict=True)]
     return tuple(one for one in found if one is not None)
 
 
@@ -319,16 +322,19 @@ LEFT = {
 }
 
 
-def _missing(stage: Stage) -> WorkedOut:
-    assert stage.missing is not None
+def _missing(stage: Stage, said: Unexplained) -> WorkedOut:
+    """Beds in dry matter, the mill in the weights of its slip: as the lot's page says it."""
     mill = stage.name == "green"
-    rows = [
-        (N_("worked_out", "weight now"), _one(kg(stage.grams, 1))),
-        (N_("worked_out", "dry matter in it"), _spread(stage.dry.dry_g, stage.dry.dry_sd_g)),
-        (N_("worked_out", "judged by"), BY[stage.by]),
-        *((LEFT[s.name], _spread(s.dry.dry_g, s.dry.dry_sd_g)) for s in stage.left if s.name in LEFT),
-        (N_("worked_out", "missing"), _spread(stage.missing.dry_g, stage.missing.dry_sd_g)),
-    ]
+    left = [(s, LEFT[s.name]) for s in stage.left if s.name in LEFT]
+    rows = [(N_("worked_out", "judged by"), BY[stage.by]), (N_("worked_out", "weight now"), _one(kg(stage.grams, 1)))]
+    if mill:
+        rows += [(name, _one(kg(s.grams, 1))) for s, name in left]
+        rows.append((N_("worked_out", "missing"), _one(kg(said.grams, 1))))
+        rows.append((N_("worked_out", "scales may differ"), _one(kg(2 * said.sd_g, 1))))
+    else:
+        rows.append((N_("worked_out", "dry matter in it"), _spread(stage.dry.dry_g, stage.dry.dry_sd_g)))
+        rows += [(name, _spread(s.dry.dry_g, s.dry.dry_sd_g)) for s, name in left]
+        rows.append((N_("worked_out", "missing"), _spread(said.grams, said.sd_g)))
     return WorkedOut(
         N_("worked_out", "Unexplained at the mill") if mill else N_("worked_out", "Unexplained on the beds"),
         N_(

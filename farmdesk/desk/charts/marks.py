@@ -12,14 +12,22 @@ from itertools import zip_longest
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainterPath, QPen, QPolygonF
 
-from farmdesk.desk.charts.readings import draw_points, write_latest, write_values
+from farmdesk.desk.charts.readings import draw_points, write_latest, write_names, write_values
 from farmdesk.desk.charts.scale import Scale, apart, around
 from farmdesk.desk.charts.view import On, View
 from farmdesk.desk.theme import BOLD, SEMIBOLD, look
 from farmdesk.text import N_, Day, Num, Words
-from farmdesk.work.figures import HAND, LOGGER, TRAY, Band, Fan, Flag
+from farmdesk.work.figures import HAND, LOGGER, LOT, TRAY, Band, Fan, Flag
 
-X_WORDS = {"good_h": N_("charts", "against good drying hours"), "hours": N_("charts", "against hours")}
+X_WORDS = {
+    "good_h": N_("charts", "against good drying hours"),
+    "hours": N_("charts", "against hours"),
+    "days": N_("charts", "against days since it was spread"),
+    "h20": N_("charts", "against hours at 20 °C since it was filled"),
+}
+LOT_LINES: tuple[tuple[float, list[float]], ...] = (  # width [px], dashes in widths: told apart without a colour
+    (2.4, []), (1.4, []), (1.8, [6, 3]), (1.6, [1.5, 2.5]), (1.6, [7, 2.5, 1.5, 2.5]), (3.2, [1, 1.5]),
+)  # fmt: skip
 EARLIEST_LATEST = N_("charts", "earliest, likely, latest")
 
 
@@ -67,6 +75,7 @@ def above(ink: On, view: View) -> None:
     for curve in figure.curves:
         write_values(ink, view, curve)
     write_latest(ink, view)
+    write_names(ink, view)
     ink.painter.restore()
     if figure.stages:
         _stages(ink, view)
@@ -266,8 +275,8 @@ def asked(ink: On, view: View, x: float, y: float) -> None:
     ink.text(spot.left(), spot.bottom() - px(4), text, 14, SEMIBOLD, "today")
 
 
-def line_pen(role: str, *, second: bool = False) -> QPen | None:
-    """The pen of a curve's line by its role; None where only points are drawn."""
+def line_pen(role: str, *, second: bool = False, style: int = 0) -> QPen | None:
+    """The pen of a curve's line by its role, of one lot among others by its style; None where only points are drawn."""
     own = look()
     if role == TRAY:
         pen = QPen(own["ink"], 1.3)
@@ -277,6 +286,11 @@ def line_pen(role: str, *, second: bool = False) -> QPen | None:
             pen.setDashPattern([4, 3])
     elif role == LOGGER:
         pen = QPen(own["ink2"], 1.0)
+    elif role == LOT:
+        width, dashes = LOT_LINES[style % len(LOT_LINES)]
+        pen = QPen(own["ink"], width)
+        if dashes:
+            pen.setDashPattern(dashes)
     elif role == "usual":
         pen = QPen(own["ink"], 1.6)
         pen.setDashPattern([4, 3])

@@ -132,7 +132,7 @@ class _Panel:
             curves.append(Curve("usual", figure.fan.x, figure.fan.mid))
         found = []
         for curve in curves:
-            pen = marks.line_pen(curve.role, second=self.second)
+            pen = marks.line_pen(curve.role, second=self.second, style=curve.style)
             if pen is not None and curve.x.size:
                 found.append((curve.x.astype(np.float64, copy=False), curve.y.astype(np.float64, copy=False), pen))
         return found

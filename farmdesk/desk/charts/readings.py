@@ -11,7 +11,7 @@ from PySide6.QtGui import QPainter, QPainterPath, QPen, QPolygonF
 from farmdesk.desk.charts.scale import around
 from farmdesk.desk.charts.view import On, View
 from farmdesk.desk.theme import BOLD, REGULAR, SEMIBOLD
-from farmdesk.work.figures import ANCHOR, HAND, LOGGER, METER, RAW, TRAY, Curve, Figure
+from farmdesk.work.figures import ANCHOR, HAND, LOGGER, LOT, METER, RAW, TRAY, Curve, Figure
 
 POINTS_SHOWN = 150  # more than this in view are a line; their marks would cover it
 
@@ -19,6 +19,8 @@ POINTS_SHOWN = 150  # more than this in view are a line; their marks would cover
 def draw_points(ink: On, view: View, curve: Curve) -> None:
     """The marks of the readings: each instrument has its own shape; a doubtful one is crossed."""
     scale = view.scale
+    if curve.role == LOT:
+        return  # several lots over one another are lines alone
     seen = np.flatnonzero((curve.x >= scale.x_low) & (curve.x <= scale.x_high) & np.isfinite(curve.y))
     if seen.size > POINTS_SHOWN:
         return
@@ -142,3 +144,23 @@ def write_latest(ink: On, view: View) -> None:
         spots = around(scale.point(end.x, end.y), ink.width(text, size, weight), px(size + 1), px(8))
         if spot := view.taken.place(spots, within):
             ink.text(spot.left(), spot.bottom() - px(4), text, size, weight, color)
+
+
+def write_names(ink: On, view: View) -> None:
+    """The name of each lot at the end of its line; of lines that end close together they keep apart."""
+    scale, px = view.scale, ink.look.px
+    for curve in view.figure.curves:
+        finite = np.flatnonzero(np.isfinite(curve.y))
+        if curve.role != LOT or curve.name is None or not finite.size:
+            continue
+        text = view.words.say(curve.name)
+        at = scale.point(float(curve.x[finite[-1]]), float(curve.y[finite[-1]]))
+        width, high = ink.width(text, 14, SEMIBOLD), px(16)
+        beside = [
+            QRectF(at.x() + px(6), at.y() - high / 2 + step * high, width, high) for step in (0, -1, 1, -2, 2, -3, 3)
+        ]
+        before = [box.translated(-width - px(12), 0) for box in beside]
+        if spot := view.taken.place([*beside, *before], scale.box.adjusted(0, -px(18), 0, 0)):
+            ink.text(spot.left(), spot.bottom() - px(4), text, 14, SEMIBOLD)
+            if abs(spot.center().y() - at.y()) > high / 2:
+                ink.line(at.x(), at.y(), spot.left() - px(2), spot.center().y(), 0.8, "ink2")

@@ -16,9 +16,10 @@ from farmdesk.desk.charts.balance import Balance
 from farmdesk.desk.charts.chart import Chart
 from farmdesk.desk.charts.river import River
 from farmdesk.desk.go import Target
-from farmdesk.desk.pages import Desk
+from farmdesk.desk.pages import Action, Desk
 from farmdesk.desk.pages.lot_words import Notes, Numbers
 from farmdesk.desk.pages.reading_form import ReadingForm
+from farmdesk.desk.pages.worked_out import WorkedOutPane
 from farmdesk.desk.theme import look
 from farmdesk.desk.widgets.guard import Guard
 from farmdesk.desk.widgets.ink import Ink
@@ -51,6 +52,8 @@ class LotView(QWidget):
         self.ferment, self.drying = Chart(desk, self), Chart(desk, self)
         self.balance, self.river = Balance(desk.words, self), River(desk.words, self)
         self.numbers, self.notes = Numbers(desk.words, self), Notes(desk, self)
+        self.worked = WorkedOutPane(desk, self)
+        self.worked.changed.connect(self._lay_out)
         self.form.resized.connect(self._lay_out)
         self.form.questioned.connect(self._show_asked)
         self.dropped: tuple[str, ...] = ()
@@ -73,7 +76,27 @@ class LotView(QWidget):
         self.balance.show_balance(story.balance, story.balance_of)
         self.numbers.show_normals(story.normals, story.normal_of)
         self.notes.show_story(story)
+        self.worked.follow(card.code)
         self._lay_out()
+
+    def letters(self) -> list[Action]:
+        """What the letters do with the lot that is shown."""
+        found = [Action("t", self.tr("table"), self.toggle_tables), Action("j", self.tr("family"), self.family)]
+        if self.story is not None:
+            found.append(Action("h", self.tr("how worked out"), self._worked_out))
+            found.append(Action("o", self.tr("over others"), self._compare))
+            if len(self.story.ferments) > 1:
+                found.append(Action("f", self.tr("vessel"), self.next_vessel))
+        return found
+
+    def _worked_out(self) -> None:
+        if self.story is not None:
+            self.worked.turn(self.story.card.code)
+
+    def _compare(self) -> None:
+        """Lay the lot over others, on axes they share."""
+        if self.story is not None:
+            self.desk.go(Target("compare", self.story.card.code))
 
     @Slot(str, object)
     def _show_asked(self, name: str, number: float | None) -> None:
@@ -112,7 +135,7 @@ class LotView(QWidget):
 
     def toggle_tables(self) -> None:
         """Turn the focused picture, or else both curves, into tables and back."""
-        pictures = (self.ferment, self.drying, self.river, self.balance, self.numbers, self.strip)
+        pictures = (self.ferment, self.drying, self.river, self.balance, self.numbers, self.worked, self.strip)
         focused = [p for p in pictures if p.isVisible() and (p.hasFocus() or p.isAncestorOf(self._focused()))]
         for picture in focused or [c for c in (self.ferment, self.drying) if c.isVisible() and c.figure is not None]:
             picture.toggle_twin()
@@ -135,6 +158,8 @@ class LotView(QWidget):
         """The bands below the curves that have something to show, and their heights [px]."""
         px, story = look().px, self.story
         assert story is not None
+        if self.worked.code:
+            return {"worked": self.worked.height_for(self.width())}
         wanted = {"balance": px(BALANCE_PX) if story.balance else 0, "river": px(RIVER_PX) if story.river else 0}
         wanted |= {"numbers": px(NUMBERS_PX) if story.normals else 0}
         wanted |= {"notes": self.notes.height_for(self.width())}
@@ -174,7 +199,7 @@ class LotView(QWidget):
             y += tall
         elif self.turned:
             y -= gap
-        for name in ("balance", "river", "numbers", "notes"):
+        for name in ("balance", "river", "numbers", "notes", "worked"):
             band: QWidget = getattr(self, name)
             band.setVisible(name in shown)
             if name in shown:
@@ -225,5 +250,5 @@ class LotView(QWidget):
 
     def pictures(self) -> Sequence[QWidget]:
         """Everything here that can be read aloud, in the order of the page."""
-        found = (self.strip, self.ferment, self.drying, self.balance, self.river, self.numbers, self.notes)
+        found = (self.strip, self.ferment, self.drying, self.balance, self.river, self.numbers, self.notes, self.worked)
         return [picture for picture in found if picture.isVisible()]

@@ -111,6 +111,7 @@ class LotsPage(Page):
         self.list.selectionModel().currentChanged.connect(self._chosen)
         self.list.activated.connect(self._activated)
         self.lot.form.closed.connect(self._keys_to_list)
+        self.lot.worked.closed.connect(self._keys_to_list)
         self.lot.form.typed_away.connect(self._lead_away)
         self.lot.dropped_changed.connect(self._show_keys)
         self.lot.file.answered.connect(self._file_answered)
@@ -196,10 +197,7 @@ class LotsPage(Page):
         if story is not None and story.drying is not None:
             other = self.tr("good hours") if self.x_kind == "time" else self.tr("dates")
             found.append(Action("d", other, self._turn_axis))
-        found.append(Action("t", self.tr("table"), self.lot.toggle_tables))
-        found.append(Action("j", self.tr("family"), self.lot.family))
-        if story is not None and len(story.ferments) > 1:
-            found.append(Action("f", self.tr("vessel"), self.lot.next_vessel))
+        found += self.lot.letters()
         if self.lot.dropped or self.lot.turned:
             found.append(Action("m", self.tr("curves") if self.lot.turned else self.tr("more"), self._turn))
         found.append(Action("l", self.tr("list"), self._keys_to_filter))

@@ -11,7 +11,12 @@ from farmdesk.work.figures import Figure
 Row = tuple[str, str, str, str]
 
 HEADS = (N_("points", "when"), N_("points", "what"), N_("points", "value"), N_("points", "from–to"))
-GOOD_HOURS, HOURS = N_("points", "good hours"), N_("points", "hours")
+X_HEADS = {
+    "good_h": N_("points", "good hours"),
+    "hours": N_("points", "hours"),
+    "days": N_("points", "days"),
+    "h20": N_("points", "hours at 20 °C"),
+}
 ROLES = {
     "tray": N_("points", "tray"),
     "meter": N_("points", "meter"),
@@ -28,8 +33,8 @@ MOST_ROWS = 20_000  # a logger's whole file is read on the chart, not in a table
 def heads_of(figure: Figure, words: Words) -> list[str]:
     """The words above the columns."""
     heads = [words.say(head) for head in HEADS]
-    if figure.x_kind != "time":
-        heads[0] = words.say(GOOD_HOURS if figure.x_kind == "good_h" else HOURS)
+    if figure.x_kind in X_HEADS:
+        heads[0] = words.say(X_HEADS[figure.x_kind])
     return heads
 
 
@@ -64,4 +69,4 @@ def rows_of(figure: Figure, words: Words, time: FarmTime) -> list[Row]:
 def _when(figure: Figure, x: float, words: Words, time: FarmTime) -> str:
     if figure.x_kind == "time":
         return words.say(Moment(time.local(x)))
-    return words.number(x, 1, "h")
+    return words.number(x, 1, "d" if figure.x_kind == "days" else "h")
