@@ -163,12 +163,13 @@ def _place(farm: OpenFarm, place: Place, hand: Hand) -> None:
     if place.width_m <= 0 or place.depth_m <= 0:
         raise NotPossible(N_("setup", "{code} needs its width and length in metres.", code=place.code))
     for other in farm.things.places.values():
-        if other.code != place.code and _overlap(place, other):
+        if other.code != place.code and overlap(place, other):
             text = N_("setup", "{a} would lie over {b} on the plan. Is that right?", a=place.code, b=other.code)
             ask(hand, "x_m", f"over {other.code}", text)
 
 
-def _overlap(a: Place, b: Place) -> bool:
+def overlap(a: Place, b: Place) -> bool:
+    """Whether two places share ground on the plan."""
     wide = min(a.x_m + a.width_m, b.x_m + b.width_m) - max(a.x_m, b.x_m)
     deep = min(a.y_m + a.depth_m, b.y_m + b.depth_m) - max(a.y_m, b.y_m)
     return wide > 1e-6 and deep > 1e-6

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 WORD = "word"  # a setting `word:es:pila` holds what the farm says for “pila” on a Spanish screen or sheet
 Pairs = tuple[tuple[str, str], ...]
-_FACT = re.compile(r"(\{[^{}]*\})")
+FACT = re.compile(r"(\{[^{}]*\})")
 
 
 def own_words(settings: Mapping[str, str], language: str) -> Pairs:
@@ -55,7 +55,7 @@ def instead(sentence: str, pairs: Pairs) -> str:
         word = meant[match[0].casefold()]
         return word[:1].upper() + word[1:] if match[0][:1].isupper() else word
 
-    return "".join(part if part.startswith("{") else pattern.sub(own, part) for part in _FACT.split(sentence))
+    return "".join(part if part.startswith("{") else pattern.sub(own, part) for part in FACT.split(sentence))
 
 
 def _with_letter(sentence: str, pairs: Pairs) -> str:

@@ -62,6 +62,7 @@ PAGES = {
     "notebook": "farmdesk.desk.pages.notebook:NotebookPage",
     "papers": "farmdesk.desk.pages.papers:PapersPage",
     "farm": "farmdesk.desk.pages.farm:FarmPage",
+    "registers": "farmdesk.desk.pages.registers:RegistersPage",  # r on Farm
 }
 TURN = "t"  # the letter that turns pictures into tables
 

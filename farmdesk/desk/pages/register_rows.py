@@ -6,16 +6,18 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
+from farmdesk.desk.pages import Desk
 from farmdesk.desk.pages.short_form import Side
 from farmdesk.desk.pages.typed_rows import TypedPane
+from farmdesk.desk.theme import SEMIBOLD, look
 from farmdesk.desk.widgets.form_row import Act, Field
 from farmdesk.desk.widgets.rows_pane import Written
 from farmdesk.errors import FarmError
 from farmdesk.picture.things import Things
-from farmdesk.text import Days
+from farmdesk.text import N_, Days
 from farmdesk.work import registers
 from farmdesk.work.changes import Hand
-from farmdesk.work.registers import COLUMNS, TEXT, WAY, YES, Column
+from farmdesk.work.registers import CODE, COLUMNS, TEXT, WAY, YES, Column
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
@@ -63,18 +65,21 @@ class RegisterPane(TypedPane):
         return COLUMNS[self.register]
 
     def fields(self) -> Sequence[Field]:
-        say = self.desk.words.say
         return [
-            Field(c.name, say(c.label), wide, words=c.kind in (TEXT, WAY) or self.register in ("instruments", "people"),
-                  needed=c.name == "code")
+            Field(c.name, self.desk.words.say(c.label), wide, words=self._takes_signs(c), needed=c.name == "code")
             for c, wide in zip(self.columns(), WIDE_PX[self.register], strict=True)
-        ]  # fmt: skip
+        ]
+
+    def _takes_signs(self, column: Column) -> bool:
+        """Whether + and − are typed into it: words, codes like `scale-1`, a clock that is behind."""
+        signs = column.kind == CODE and self.register in ("instruments", "people")
+        return signs or column.kind in (TEXT, WAY) or column.name == "clock_shift_s"
 
     def show_story(self, story: RegisterStory) -> None:
         """The register as it is now."""
         self.story = story
         say = self.desk.words.say
-        self.say(self.heading(), self.hint(), "", self.tr("{n} rows").format(n=len(story.typed)))
+        self.say(self.heading(), self.hint(), "", self.tr("rows: {n}").format(n=len(story.typed)))
         rows = []
         for key, typed in story.typed.items():
             cells = {c.name: self._shown(c, typed[c.name], say) for c in self.columns()}
@@ -210,19 +215,42 @@ class InstrumentsPane(RegisterPane):
 
     def paint_beside(self, side: Side, values: dict[str, str]) -> None:
         side.title(self.tr("Trusted from–to"))
-        say, time = self.desk.words.say, self.desk.time
-        for trust in self.story.trusts:
-            if not trust.bands:
-                continue
-
-            first, last = trust.bands[-1]
-            span = say(Days(time.farm_day(first), time.farm_day(last)))
-            late = trust.overdue_utc_s is not None
-            side.line(trust.code, self.tr("{span}, overdue").format(span=span) if late else span, strong=late)
+        paint_trust(side, self.story.trusts, self.desk)
         never = [trust.code for trust in self.story.trusts if not trust.bands]
         if never:
             side.note(self.tr("Not checked yet: {codes}").format(codes=" ".join(never)))
         self.ways_of_the_box(side)
+
+
+def paint_trust(side: Side, trusts: Sequence[Trust], desk: Desk) -> None:
+    """Each checked instrument's time: solid while it is trusted, crossed while it is not; the last band in words."""
+    px, ink, say, time = look().px, side.ink, desk.words.say, desk.time
+    checked = [trust for trust in trusts if trust.bands]
+    if not checked:
+        return
+    first = min(trust.bands[0][0] for trust in checked)
+    now = max(desk.as_of, first + 1)
+    left, right = side.left + px(84), side.right - px(136)
+
+    def x(at_utc_s: float) -> float:
+        return left + (right - left) * min(1.0, (at_utc_s - first) / (now - first))
+
+    side.y += px(6)
+    for trust in checked:
+        side.y += px(24)
+        ink.text(side.left, side.y, ink.fitted(trust.code, px(80), 15), 15, SEMIBOLD)
+        top, high = side.y - px(11), px(10)
+        begun = x(trust.bands[0][0])
+        ink.pattern(begun, top, right - begun, high, "doubtful", "ink2")
+        for a, b in trust.bands:
+            ink.fill(x(a), top, x(b) - x(a), high, "paper")
+            ink.fill(x(a), top + px(3), x(b) - x(a), px(4), "ink")
+        days = say(Days(time.farm_day(trust.bands[-1][0]), time.farm_day(trust.bands[-1][1])))
+        late = trust.overdue_utc_s is not None
+        ink.text(side.right, side.y, days, 15, SEMIBOLD if late else 400, align="right")
+    late_ones = [trust.code for trust in checked if trust.overdue_utc_s is not None]
+    if late_ones:
+        side.line(say(N_("instruments", "Overdue: {codes}", codes=" ".join(late_ones))))
 
 
 class PeoplePane(RegisterPane):

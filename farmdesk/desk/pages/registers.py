@@ -48,8 +48,9 @@ class RegistersPage(Page):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.name = "blocks"
         self.panes: dict[str, Any] = {}
+        self._entering = False
         self.choice = Choices(self.tr("Registers: Enter types in one, Esc leaves"), self)
-        self.choice.chosen.connect(self.show_register)
+        self.choice.chosen.connect(self._chosen)
         names = {
             "blocks": self.tr("blocks"), "places": self.tr("beds and patio"), "vessels": self.tr("vessels"),
             "trays": self.tr("trays"), "instruments": self.tr("instruments"), "checks": self.tr("checks"),
@@ -90,17 +91,30 @@ class RegistersPage(Page):
             return
         self.pane.show_story(told)
         self.setAccessibleName(self.pane.accessibleName())
+        self._enter_asked()
         self.update()
+
+    def _enter_asked(self) -> None:
+        if self._entering:
+            self._entering = False
+            self.pane.enter()
 
     # going
 
-    def open_at(self, target: Target) -> None:
-        if target.kind == "register" and target.value in PANES:
-            self.choice.choose(target.value)
-            self.show_register(target.value)
-        self.choice.take_keys()
-
     @Slot(str)
+    def _chosen(self, name: str) -> None:
+        self.desk.go(Target("register", name))
+
+    def open_at(self, target: Target) -> None:
+        name, _, types = target.value.partition(" ") if target.kind == "register" else ("", "", "")
+        if name in PANES and name != self.name:
+            self.choice.choose(name)
+            self.show_register(name)
+        self.choice.take_keys()
+        self._entering = bool(types)
+        if self.pane.story is not None:
+            self._enter_asked()
+
     def show_register(self, name: str) -> None:
         """Show a register."""
         before = self.pane
@@ -116,12 +130,14 @@ class RegistersPage(Page):
         self.choice.take_keys()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.choice.has_keys():
             why = self.desk.why_not_write()
             if why:
                 self.desk.tell(why)
             else:
                 self.pane.enter()
+        elif event.key() == Qt.Key.Key_Escape and not self.choice.has_keys():
+            self.choice.take_keys()
         elif event.key() == Qt.Key.Key_Escape:
             self.desk.go(Target("page", "farm"))
         else:

@@ -65,7 +65,7 @@ class TypedPane(RowsPane):
         """A row as a hand would type it."""
         raise NotImplementedError
 
-    def after(self, done: Done) -> None:
+    def has_written(self, done: Done) -> None:
         """Something was written."""
 
     # showing
@@ -74,6 +74,7 @@ class TypedPane(RowsPane):
         """These rows are on disk; what is being typed stays."""
         if not self.row.boxes:
             self.set_fields(self.fields())
+            self.plain = frozenset(box.field.name for box in self.row.boxes if box.field.words)
         self.show_written(rows)
         if self._fresh and self.correcting is None:
             self._fresh = False
@@ -87,7 +88,7 @@ class TypedPane(RowsPane):
 
     def keys(self) -> Sequence[tuple[str, str]]:
         return (
-            (self.tr("Enter"), self.tr("next box")), ("+", self.tr("write")), ("↑ ↓", self.tr("walk the rows")),
+            (self.tr("Enter"), self.tr("next box, the last one writes")), ("+", self.tr("writes")), ("↑ ↓", self.tr("walk the rows")),
             (self.tr("empty first box"), self.tr("takes the row out")), (self.tr("Esc"), self.tr("leave")),
         )  # fmt: skip
 
@@ -130,7 +131,7 @@ class TypedPane(RowsPane):
         self.correcting, self._fresh = None, True
         self.said = self.desk.words.say(done.label)
         self.row.next_row({})
-        self.after(done)
+        self.has_written(done)
         self.page.refresh()
 
     @Slot()

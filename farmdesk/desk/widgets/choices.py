@@ -86,6 +86,10 @@ class Choices(QWidget):
             if word.isChecked():
                 word.setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def has_keys(self) -> bool:
+        """Whether one of the words has the keys."""
+        return any(word.hasFocus() for word in self._words)
+
     def fit(self, room_px: int) -> None:
         """Go on in a second line where the words need more than a width [px]."""
         self.room_px = room_px

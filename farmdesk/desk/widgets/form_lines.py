@@ -22,6 +22,12 @@ class FormLines(FormRow):
         self._lines_n = 1
         self.resized.connect(self._lay_out)  # a question has opened or gone
 
+    def fit(self, wide_px: int) -> int:
+        """Lay the lines out for a width [px]; returns how high they then stand [px]."""
+        self.resize(wide_px, self.height())
+        self._lay_out()
+        return self.height_px()
+
     def height_px(self) -> int:
         """How much room it takes now."""
         return look().px(LINE_PX) * self._lines_n + self.guard.height_px()

@@ -44,6 +44,7 @@ class RowsPane(QWidget):
         self.title, self.small, self.beside, self.count = "", "", "", ""
         self.lead, self.lead_px = lead, lead_px
         self.open_lead = ""  # what stands before the open row
+        self.plain: frozenset[str] = frozenset()  # columns of words, whatever their length
         self.after: Sequence[tuple[str, str, int]] = ()  # columns that are reckoned: name, label, width [px]
         self.written: Sequence[Written] = ()
         self.at: int | None = None  # the written row that is walked to
@@ -236,7 +237,7 @@ class RowsPane(QWidget):
             if not value:
                 continue
             number = value[:1].isdigit()
-            small = not number and len(value) > 4
+            small = name in self.plain or (not number and len(value) > 4)
             ink.text(at + px(8), base, ink.fitted(value, wide - px(8), 15 if small else 17), 15 if small else 17,
                      400 if small else BOLD)  # fmt: skip
             if (name, at, wide) in boxes:

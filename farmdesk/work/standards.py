@@ -1,0 +1,101 @@
+"""Tables of defects: the published ones that ship with the program, and one that the farm types itself."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+from farmdesk.errors import NotPossible
+from farmdesk.picture.things import Things
+from farmdesk.science.defects import KINDS, Item, Standard, standards
+from farmdesk.text import N_, Text
+from farmdesk.units import read_number
+from farmdesk.work.changes import Done, Hand
+from farmdesk.work.farm import OpenFarm
+from farmdesk.work.registers import WAY, Column
+
+OWN, ROOM = "own", "standard"  # settings `standard:name`, `standard:item:full_black` hold the farm's own table
+SAMPLE_G = (20.0, 5000.0)
+RULES = Column("rule", N_("standards", "rule"), WAY, ways=(
+    ("floor", N_("standards", "each rounded down")), ("sum", N_("standards", "fractions added")),
+))  # fmt: skip
+GROUPS = Column("group", N_("standards", "group"), WAY, ways=(
+    ("primary", N_("standards", "primary")), ("secondary", N_("standards", "secondary")),
+))  # fmt: skip
+DEFECTS = Column("kind", N_("standards", "defect"), WAY, ways=tuple(KINDS.items()))
+
+
+@dataclass(frozen=True, slots=True)
+class OwnTable:
+    """The farm's own table as typed: name, year, sample [g], rule, source; items as (kind, beans, group)."""
+
+    name: str = ""
+    year: str = ""
+    sample_g: float = 0.0
+    rule: str = "floor"
+    source: str = ""
+    items: tuple[tuple[str, int, str], ...] = ()
+
+
+def own_table(things: Things) -> OwnTable:
+    """The farm's own table; empty where none was typed."""
+    own = {name.removeprefix(f"{ROOM}:"): value for name, value in things.settings.items() if name.startswith(ROOM)}
+    items = []
+    for name, value in own.items():
+        if name.startswith("item:"):
+            beans, _, group = value.partition(" ")
+            items.append((name.removeprefix("item:"), int(beans), group))
+    return OwnTable(
+        own.get("name", ""), own.get("year", ""), float(own.get("sample_g", "0")), own.get("rule", "floor"),
+        own.get("source", ""), tuple(items),
+    )  # fmt: skip
+
+
+def farm_standards(things: Things) -> Mapping[str, Standard]:
+    """The tables a count may be judged by: the shipped ones, and the farm's own under `own` once it has items."""
+    table = own_table(things)
+    if not table.name or not table.items:
+        return standards()
+    items = tuple(Item((kind,), beans, 1, group) for kind, beans, group in table.items)
+    label = N_("standards", "{name}, the farm’s own", name=table.name)
+    note = N_("standards", "Typed by the farm itself.")
+    own = Standard(
+        OWN, label, table.sample_g, table.rule == "floor", False, items, (), table.source, table.year, note
+    )  # fmt: skip
+    return {**standards(), OWN: own}
+
+
+def save_table(farm: OpenFarm, values: Mapping[str, str], rule: str, hand: Hand = Hand()) -> Done:
+    """What stands above the farm's own table: name, year, sample, rule, source. Raises NotPossible."""
+    if not values["name"].strip():
+        raise NotPossible(N_("standards", "A table needs its name; it stands beside every result."))
+    sample_g = read_number(values["sample_g"], answers=hand.answers).value
+    if not SAMPLE_G[0] <= sample_g <= SAMPLE_G[1]:
+        raise NotPossible(N_("standards", "A sample has 20 to 5,000 g."))
+    head = {name: values[name].strip() for name in ("name", "year", "source")}
+    head |= {"sample_g": f"{sample_g:g}", "rule": rule or "floor"}
+    return _saved(farm, farm.things.settings | {f"{ROOM}:{name}": value for name, value in head.items()})
+
+
+def save_item(farm: OpenFarm, kind: str, typed: str, group: str, *, before: str = "", hand: Hand = Hand()) -> Done:
+    """So many beans of a kind make one full defect. Raises NotPossible."""
+    if kind not in KINDS:
+        raise NotPossible(N_("standards", "There is no kind of defect called {kind}.", kind=kind))
+    beans = read_number(typed, answers=hand.answers).value
+    if beans < 1 or beans != round(beans):
+        raise NotPossible(N_("standards", "How many beans make one full defect? A whole number, from 1."))
+    settings = {name: value for name, value in farm.things.settings.items() if name != f"{ROOM}:item:{before}"}
+    if f"{ROOM}:item:{kind}" in settings:
+        raise NotPossible(N_("standards", "{kind} stands in the table already.", kind=KINDS[kind]))
+    return _saved(farm, settings | {f"{ROOM}:item:{kind}": f"{round(beans)} {group}"})
+
+
+def drop_item(farm: OpenFarm, kind: str) -> Done:
+    """Take a kind out of the farm's own table."""
+    return _saved(farm, {k: v for k, v in farm.things.settings.items() if k != f"{ROOM}:item:{kind}"})
+
+
+def _saved(farm: OpenFarm, settings: dict[str, str]) -> Done:
+    done = farm.save_things(replace(farm.things, settings=settings))
+    label: Text = N_("standards", "the farm’s own table of defects")
+    return Done(done.changes, done.entries, label, done.inverse)
