@@ -33,7 +33,7 @@ LOW_HEIGHT_PX = 740  # under this the ruler leaves out the names of the months
 # Places of the road without a page of their own lead to the lots that lie there.
 PAGE_OF = {
     "lot": "lots", "reading": "lots", "lying": "lots", "bed": "yard", "vessel": "ferments", "paper": "papers",
-    "rows": "notebook", "family": "family", "register": "registers", "picking": "picking",
+    "rows": "notebook", "family": "family", "compare": "compare", "register": "registers", "picking": "picking",
 }  # fmt: skip
 MOST_BEEN = 50
 LYING = {"picking": "picking", "store": "store", "mill": "mill", "cup": "green", "samples": "gone"}

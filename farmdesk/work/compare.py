@@ -33,6 +33,7 @@ if TYPE_CHECKING:
 
 X_KINDS = ("days", "good_h", "h20")
 MOST_LOTS = 6
+NO_TARGET = float("nan")  # no pH is at or below it
 FACTORS = {"block": N_("compare", "block"), "month": N_("compare", "month")}
 WHAT = {
     "days": (N_("compare", "Days to {target}", target=Num(TARGET_WB_FRAC * 100, "%")), 1),
@@ -58,6 +59,7 @@ class _Line:
     x: Floats
     y: Floats
     target_at: float | None
+    aims: bool = True  # whether its method has a target at all
 
 
 def compare_story(
@@ -125,14 +127,14 @@ def _ferment(farm: OpenFarm, picture: Picture, lot: LotPicture) -> _Line | None:
 
     found: list[FermentLot] = []
     for fill in fills(lot, picture.things):
-        one = ferment_lot(farm, picture, lot, fill)
+        one = ferment_lot(farm, picture, lot, fill, NO_TARGET)
         if one is not None and one.ph.size > 1:
             found.append(one)
     if not found:
         return None
     best = max(found, key=lambda one: one.ph.size)
     x = hours_of(best, float(best.at_utc_s[-1])).readings_h20
-    return _Line(x, best.ph, _met(x, best.ph, best.target_ph))
+    return _Line(x, best.ph, _met(x, best.ph, best.target_ph), not np.isnan(best.target_ph))
 
 
 def _met(x: Floats, y: Floats, target: float) -> float | None:
@@ -182,6 +184,8 @@ def _sentence(lines: dict[str, _Line | None], x_kind: str) -> Text:
     for code, line in lines.items():
         if line is None:
             parts.append(N_("compare", "{lot} was not read", lot=code))
+        elif not line.aims:
+            parts.append(N_("compare", "{lot} aims at no pH", lot=code))
         elif line.target_at is None:
             parts.append(N_("compare", "{lot} not there yet", lot=code))
         else:

@@ -160,10 +160,13 @@ def _drying_taught(
     return kept.taught[key]
 
 
-def ferment_lot(farm: OpenFarm, picture: Picture, lot: LotPicture, fill: Fill) -> FermentLot | None:
-    """A filled vessel as the forecaster takes it; None where its method aims at no pH."""
+def ferment_lot(
+    farm: OpenFarm, picture: Picture, lot: LotPicture, fill: Fill, otherwise_ph: float | None = None
+) -> FermentLot | None:
+    """A filled vessel as the forecaster takes it; None where its method aims at no pH and no other is given."""
     method = method_of(lot, picture.things)
-    if method is None or method.ph_target is None or method.letter not in STYLES:
+    target_ph = otherwise_ph if method is None or method.ph_target is None else method.ph_target
+    if method is None or target_ph is None or method.letter not in STYLES:
         return None
     until = fill.until_utc_s or now_of(picture)
     ph = _series(lot, fill, "ph", until)
@@ -178,7 +181,7 @@ def ferment_lot(farm: OpenFarm, picture: Picture, lot: LotPicture, fill: Fill) -
     tools = {e.happened_utc_s: e.instrument for e in lot.of(Reading) if e.body.quantity == "ph"}
     paper = np.array([_is_paper(picture, tools.get(int(at), "")) for at in ph[:, 0]], dtype=bool)
     return FermentLot(
-        STYLES[method.letter], float(fill.from_utc_s), method.ph_target, ph[:, 0], ph[:, 1], paper,
+        STYLES[method.letter], float(fill.from_utc_s), target_ph, ph[:, 0], ph[:, 1], paper,
         mass[:, 0], mass[:, 1], pitched=bool(lot.of(Yeast)),
     )  # fmt: skip
 

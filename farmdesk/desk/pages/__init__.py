@@ -55,6 +55,7 @@ PAGES = {
     "season": "farmdesk.desk.pages.season:SeasonPage",
     "lots": "farmdesk.desk.pages.lots:LotsPage",  # the list and, beside it, the lot (pages/lot.py)
     "family": "farmdesk.desk.pages.family:FamilyPage",  # of one lot, from its page
+    "compare": "farmdesk.desk.pages.compare:ComparePage",  # o on a lot: lots over one another
     "ferments": "farmdesk.desk.pages.ferments:FermentsPage",
     "yard": "farmdesk.desk.pages.yard:YardPage",
     "picking": "farmdesk.desk.pages.picking:PickingPage",  # hill, weigh-in, first forms of a lot, pay
