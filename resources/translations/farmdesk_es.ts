@@ -77,6 +77,49 @@
     </message>
 </context>
 <context>
+    <name>ChecksPane</name>
+    <message>
+        <source>An instrument by its code or number; right: 1 yes, 2 no; without a day it was just now.</source>
+        <translation>El instrumento por su código o número; bien: 1 sí, 2 no; sin día, fue ahora mismo.</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Revisiones</translation>
+    </message>
+    <message>
+        <source>Trusted from–to</source>
+        <translation>Fiable desde–hasta</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>a las</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>held against</source>
+        <translation>comparado con</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation>instrumento</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>bien</translation>
+    </message>
+    <message>
+        <source>too high by</source>
+        <translation>marca de más</translation>
+    </message>
+    <message>
+        <source>written: {n}</source>
+        <translation>escritas: {n}</translation>
+    </message>
+</context>
+<context>
     <name>Clocks</name>
     <message>
         <source>Nothing is in a vessel.</source>
@@ -133,6 +176,122 @@
     <message>
         <source>pH not measured</source>
         <translation>pH no medido</translation>
+    </message>
+</context>
+<context>
+    <name>CodeBox</name>
+    <message>
+        <source>Code of one more lot; Enter adds it, minus takes the last away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one more code, Enter; − takes the last away</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ComparePage</name>
+    <message>
+        <source>More than {n} lines tell nothing apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No lot has begun.</source>
+        <translation type="unfinished">Aún no empieza ningún lote.</translation>
+    </message>
+    <message>
+        <source>Over one another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dates since spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ferments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>good hours</source>
+        <translation type="unfinished">horas buenas</translation>
+    </message>
+    <message>
+        <source>picture</source>
+        <translation type="unfinished">dibujo</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>tabla</translation>
+    </message>
+    <message>
+        <source>the lot</source>
+        <translation type="unfinished">el lote</translation>
+    </message>
+</context>
+<context>
+    <name>Conclusions</name>
+    <message>
+        <source>What may be concluded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>↓ {n} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CorrectionsPane</name>
+    <message>
+        <source>A meter that reads 0.8 points too high counts −0.8. Readings before the first instant stay; raw values stay.</source>
+        <translation>Un medidor que marca 0.8 puntos de más cuenta −0.8. Las lecturas anteriores al primer instante quedan; los valores crudos quedan.</translation>
+    </message>
+    <message>
+        <source>Corrections</source>
+        <translation>Correcciones</translation>
+    </message>
+    <message>
+        <source>Last reading, old → new; so many readings change.</source>
+        <translation>Última lectura, antes → ahora; tantas lecturas cambian.</translation>
+    </message>
+    <message>
+        <source>Lots it moves</source>
+        <translation>Lotes que mueve</translation>
+    </message>
+    <message>
+        <source>While a correction is typed, the lots whose moisture changes stand here, old → new.</source>
+        <translation>Mientras se escribe una corrección, los lotes cuya humedad cambia están aquí, antes → ahora.</translation>
+    </message>
+    <message>
+        <source>and {n} more</source>
+        <translation>y {n} más</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>a las</translation>
+    </message>
+    <message>
+        <source>counts more</source>
+        <translation>cuenta más</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>desde</translation>
+    </message>
+    <message>
+        <source>in force: {n}</source>
+        <translation>vigentes: {n}</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation>instrumento</translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>written {at}</source>
+        <translation>escrita {at}</translation>
     </message>
 </context>
 <context>
@@ -1042,6 +1201,13 @@
     </message>
 </context>
 <context>
+    <name>InstrumentRows</name>
+    <message>
+        <source>Instruments</source>
+        <translation>Instrumentos</translation>
+    </message>
+</context>
+<context>
     <name>InstrumentsPane</name>
     <message>
         <source>Instruments</source>
@@ -1059,10 +1225,6 @@
         <source>Trusted from–to</source>
         <translation>Fiable desde–hasta</translation>
     </message>
-    <message>
-        <source>{span}, overdue</source>
-        <translation>{span}, vencida</translation>
-    </message>
 </context>
 <context>
     <name>LotLink</name>
@@ -1076,6 +1238,26 @@
     <message>
         <source>f: next of {n}</source>
         <translation>f: otra de {n}</translation>
+    </message>
+    <message>
+        <source>family</source>
+        <translation>familia</translation>
+    </message>
+    <message>
+        <source>how worked out</source>
+        <translation>cómo se calculó</translation>
+    </message>
+    <message>
+        <source>over others</source>
+        <translation>sobre otras</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>tabla</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>pila</translation>
     </message>
 </context>
 <context>
@@ -1099,18 +1281,6 @@
     <message>
         <source>dates</source>
         <translation>fechas</translation>
-    </message>
-    <message>
-        <source>family</source>
-        <translation>familia</translation>
-    </message>
-    <message>
-        <source>table</source>
-        <translation>tabla</translation>
-    </message>
-    <message>
-        <source>vessel</source>
-        <translation>pila</translation>
     </message>
     <message>
         <source>curves</source>
@@ -1155,6 +1325,85 @@
     <message>
         <source>No lot has begun. The first weighing of cherry begins one: press Alt+P.</source>
         <translation>Aún no empieza ningún lote. La primera pesada de uva empieza uno: Alt+C.</translation>
+    </message>
+</context>
+<context>
+    <name>MethodsPane</name>
+    <message>
+        <source>A lot keeps the version it was begun with, whatever the method says later.</source>
+        <translation>Un lote conserva la versión con que empezó, diga lo que diga después el método.</translation>
+    </message>
+    <message>
+        <source>Methods</source>
+        <translation>Métodos</translation>
+    </message>
+    <message>
+        <source>Methods by version</source>
+        <translation>Métodos por versión</translation>
+    </message>
+    <message>
+        <source>Methods, {n} versions</source>
+        <translation>Métodos, {n} versiones</translation>
+    </message>
+    <message>
+        <source>The next version</source>
+        <translation>La versión siguiente</translation>
+    </message>
+    <message>
+        <source>Version {n} of {letter}</source>
+        <translation>Versión {n} de {letter}</translation>
+    </message>
+    <message>
+        <source>Versions stay</source>
+        <translation>Las versiones quedan</translation>
+    </message>
+    <message>
+        <source>Written as the next version of {letter}; lots begun from now on are made by it.</source>
+        <translation>Se escribe como la versión siguiente de {letter}; los lotes que empiecen desde ahora se hacen con ella.</translation>
+    </message>
+    <message>
+        <source>a new method</source>
+        <translation>un método nuevo</translation>
+    </message>
+    <message>
+        <source>dry within</source>
+        <translation>seco en</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>horas</translation>
+    </message>
+    <message>
+        <source>letter</source>
+        <translation>letra</translation>
+    </message>
+    <message>
+        <source>loading</source>
+        <translation>carga</translation>
+    </message>
+    <message>
+        <source>lots made</source>
+        <translation>lotes hechos</translation>
+    </message>
+    <message>
+        <source>method</source>
+        <translation>método</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>rest</source>
+        <translation>reposo</translation>
+    </message>
+    <message>
+        <source>version</source>
+        <translation>versión</translation>
+    </message>
+    <message>
+        <source>↑ ↓ choose a version, Enter copies it into the boxes: + writes it as the next one.</source>
+        <translation>↑ ↓ eligen una versión, Intro la copia en las casillas: + la escribe como la siguiente.</translation>
     </message>
 </context>
 <context>
@@ -1646,6 +1895,33 @@
     </message>
 </context>
 <context>
+    <name>PlacesPane</name>
+    <message>
+        <source>Beds and patio</source>
+        <translation>Camas y patio</translation>
+    </message>
+    <message>
+        <source>Measured from the yard’s south-west corner. A code that is there already opens its row.</source>
+        <translation>Se mide desde la esquina suroeste del patio. Un código que ya existe abre su fila.</translation>
+    </message>
+    <message>
+        <source>The yard</source>
+        <translation>El patio</translation>
+    </message>
+    <message>
+        <source>lies over {codes}</source>
+        <translation>está encima de {codes}</translation>
+    </message>
+    <message>
+        <source>{code} as typed</source>
+        <translation>{code} tal como se escribe</translation>
+    </message>
+    <message>
+        <source>{n} beds, {m} places in all</source>
+        <translation>{n} camas, {m} lugares en total</translation>
+    </message>
+</context>
+<context>
     <name>ReadingForm</name>
     <message>
         <source>Reading of {lot}</source>
@@ -1731,8 +2007,8 @@
         <translation>u otras palabras</translation>
     </message>
     <message>
-        <source>{n} rows</source>
-        <translation>{n} filas</translation>
+        <source>rows: {n}</source>
+        <translation>filas: {n}</translation>
     </message>
 </context>
 <context>
@@ -2220,6 +2496,65 @@
     </message>
 </context>
 <context>
+    <name>StandardsPane</name>
+    <message>
+        <source>Published tables</source>
+        <translation>Tablas publicadas</translation>
+    </message>
+    <message>
+        <source>Standards</source>
+        <translation>Patrones</translation>
+    </message>
+    <message>
+        <source>The farm’s own table: what it is called, and the sample it is counted in.</source>
+        <translation>La tabla propia de la finca: cómo se llama y en qué muestra se cuenta.</translation>
+    </message>
+    <message>
+        <source>beans for one</source>
+        <translation>granos por uno</translation>
+    </message>
+    <message>
+        <source>defect</source>
+        <translation>defecto</translation>
+    </message>
+    <message>
+        <source>group</source>
+        <translation>grupo</translation>
+    </message>
+    <message>
+        <source>kinds: {n}</source>
+        <translation>clases: {n}</translation>
+    </message>
+    <message>
+        <source>name of the own table</source>
+        <translation>nombre de la tabla propia</translation>
+    </message>
+    <message>
+        <source>rule</source>
+        <translation>regla</translation>
+    </message>
+    <message>
+        <source>sample, g</source>
+        <translation>muestra, g</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>fuente</translation>
+    </message>
+    <message>
+        <source>year</source>
+        <translation>año</translation>
+    </message>
+    <message>
+        <source>{sample}, {year}; {rule}. A defect by its word or number; ↑ above the first row: the head.</source>
+        <translation>{sample}, {year}; {rule}. El defecto por su palabra o número; ↑ sobre la primera fila: el encabezado.</translation>
+    </message>
+    <message>
+        <source>{year}; {rule}. {source}</source>
+        <translation>{year}; {rule}. {source}</translation>
+    </message>
+</context>
+<context>
     <name>StripWidget</name>
     <message>
         <source>picked</source>
@@ -2445,8 +2780,12 @@
         <translation>salir</translation>
     </message>
     <message>
-        <source>next box</source>
-        <translation>casilla siguiente</translation>
+        <source>next box, the last one writes</source>
+        <translation>casilla siguiente, la última escribe</translation>
+    </message>
+    <message>
+        <source>writes</source>
+        <translation>escribe</translation>
     </message>
     <message>
         <source>takes the row out</source>
@@ -2455,10 +2794,6 @@
     <message>
         <source>walk the rows</source>
         <translation>recorrer las filas</translation>
-    </message>
-    <message>
-        <source>write</source>
-        <translation>escribir</translation>
     </message>
 </context>
 <context>
@@ -2746,6 +3081,76 @@
     <message>
         <source>not known</source>
         <translation>no se sabe</translation>
+    </message>
+</context>
+<context>
+    <name>WordsPane</name>
+    <message>
+        <source>Any word the screens or sheets say can be the farm’s own.</source>
+        <translation>Toda palabra de las pantallas o las hojas puede ser la propia de la finca.</translation>
+    </message>
+    <message>
+        <source>Language: 1 English, 2 Español. A phrase wins over a word; sentences change, old records do not.</source>
+        <translation>Idioma: 1 English, 2 Español. Una frase gana a una palabra; cambian las frases, no los registros viejos.</translation>
+    </message>
+    <message>
+        <source>Said otherwise elsewhere</source>
+        <translation>Dicho de otro modo en otra parte</translation>
+    </message>
+    <message>
+        <source>Sentences with it</source>
+        <translation>Frases con ella</translation>
+    </message>
+    <message>
+        <source>The program does not say “{word}”.</source>
+        <translation>El programa no dice «{word}».</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Palabras</translation>
+    </message>
+    <message>
+        <source>language</source>
+        <translation>idioma</translation>
+    </message>
+    <message>
+        <source>own words: {n}</source>
+        <translation>palabras propias: {n}</translation>
+    </message>
+    <message>
+        <source>sentences of screens and sheets: {n}</source>
+        <translation>frases de pantallas y hojas: {n}</translation>
+    </message>
+    <message>
+        <source>the farm says</source>
+        <translation>la finca dice</translation>
+    </message>
+    <message>
+        <source>the program says</source>
+        <translation>el programa dice</translation>
+    </message>
+</context>
+<context>
+    <name>WorkedOutPane</name>
+    <message>
+        <source>How was this worked out?</source>
+        <translation>¿Cómo se calculó esto?</translation>
+    </message>
+    <message>
+        <source>Nothing of this lot was worked out; all of it was measured.</source>
+        <translation>Nada de este lote se calculó; todo se midió.</translation>
+    </message>
+    <message>
+        <source>formula</source>
+        <translation>fórmula</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>vale</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>fuente</translation>
     </message>
 </context>
 <context>
@@ -3370,12 +3775,20 @@
 <context>
     <name>charts</name>
     <message>
+        <source>against days since it was spread</source>
+        <translation>según los días desde que se tendió</translation>
+    </message>
+    <message>
         <source>against good drying hours</source>
         <translation>contra horas buenas de secado</translation>
     </message>
     <message>
         <source>against hours</source>
         <translation>contra horas</translation>
+    </message>
+    <message>
+        <source>against hours at 20 °C since it was filled</source>
+        <translation>según las horas a 20 °C desde que se llenó</translation>
     </message>
     <message>
         <source>earliest, likely, latest</source>
@@ -3437,6 +3850,93 @@
     <message>
         <source>“{typed}” is not a lot code; one looks like 25-13W.</source>
         <translation>“{typed}” no es código de lote; uno se ve así: 25-13W.</translation>
+    </message>
+</context>
+<context>
+    <name>compare</name>
+    <message>
+        <source>Cup score</source>
+        <translation>Puntaje de taza</translation>
+    </message>
+    <message>
+        <source>Days to {target}</source>
+        <translation>Días hasta {target}</translation>
+    </message>
+    <message>
+        <source>Drying</source>
+        <translation>Secado</translation>
+    </message>
+    <message>
+        <source>Ferments</source>
+        <translation>Fermentos</translation>
+    </message>
+    <message>
+        <source>Good drying hours to {target}</source>
+        <translation>Horas buenas de secado hasta {target}</translation>
+    </message>
+    <message>
+        <source>Hours at 20 °C to the target pH</source>
+        <translation>Horas a 20 °C hasta el pH meta</translation>
+    </message>
+    <message>
+        <source>One to {most} lots can lie over one another.</source>
+        <translation>Se pueden poner uno sobre otro de uno a {most} lotes.</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>lote de campo</translation>
+    </message>
+    <message>
+        <source>month</source>
+        <translation>mes</translation>
+    </message>
+    <message>
+        <source>{lot}</source>
+        <translation>{lot}</translation>
+    </message>
+    <message>
+        <source>{lot} aims at no pH</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{lot} not there yet</source>
+        <translation>{lot} todavía no llega</translation>
+    </message>
+    <message>
+        <source>{lot} was not read</source>
+        <translation>{lot} no se leyó</translation>
+    </message>
+    <message>
+        <source>{lot} {took}</source>
+        <translation>{lot} {took}</translation>
+    </message>
+    <message>
+        <source>{said} {doubt}</source>
+        <translation>{said} {doubt}</translation>
+    </message>
+    <message>
+        <source>{seen} It may not be credited to {first}. {doubts}</source>
+        <translation>{seen} No puede atribuirse a {first}. {doubts}</translation>
+    </message>
+    <message>
+        <source>{seen} They met in the same blocks and months, and chance seldom parts them so far: the difference may go with the method.</source>
+        <translation>{seen} Coincidieron en las mismas parcelas y meses, y el azar rara vez los separa tanto: la diferencia puede ir con el método.</translation>
+    </message>
+    <message>
+        <source>{what}, all finished lots: {first} {a} ({n} lots), {second} {b} ({m} lots), a gap of {low} to {high}.</source>
+        <translation>{what}, todos los lotes terminados: {first} {a} ({n} lotes), {second} {b} ({m} lotes), una diferencia de {low} a {high}.</translation>
+    </message>
+    <message>
+        <source>{what}: all are {method}. They may be compared as lots; of methods nothing can be concluded.</source>
+        <translation>{what}: todos son {method}. Pueden compararse como lotes; de los métodos no puede concluirse nada.</translation>
+    </message>
+    <message>
+        <source>{what}: no finished {method} lot has it, so nothing can be concluded.</source>
+        <translation>{what}: ningún lote {method} terminado lo tiene, así que no puede concluirse nada.</translation>
+    </message>
+    <message>
+        <source>{what}: {lots}.</source>
+        <translation>{what}: {lots}.</translation>
     </message>
 </context>
 <context>
@@ -4889,6 +5389,14 @@
         <translation>Una corrección de nada no corrige nada.</translation>
     </message>
     <message>
+        <source>Overdue: {codes}</source>
+        <translation>Vencidas: {codes}</translation>
+    </message>
+    <message>
+        <source>as it reads</source>
+        <translation>como se lee</translation>
+    </message>
+    <message>
         <source>aw</source>
         <translation>aw</translation>
     </message>
@@ -4907,6 +5415,10 @@
     <message>
         <source>points</source>
         <translation>puntos</translation>
+    </message>
+    <message>
+        <source>{was} → {now}</source>
+        <translation>{was} → {now}</translation>
     </message>
     <message>
         <source>°Bx</source>
@@ -6747,12 +7259,20 @@
         <translation>de–a</translation>
     </message>
     <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
         <source>good hours</source>
         <translation>horas buenas</translation>
     </message>
     <message>
         <source>hours</source>
         <translation>horas</translation>
+    </message>
+    <message>
+        <source>hours at 20 °C</source>
+        <translation>horas a 20 °C</translation>
     </message>
     <message>
         <source>tray</source>
@@ -7143,6 +7663,10 @@
         <translation>reposo, días</translation>
     </message>
     <message>
+        <source>right</source>
+        <translation>bien</translation>
+    </message>
+    <message>
         <source>rinses</source>
         <translation>enjuagues</translation>
     </message>
@@ -7173,6 +7697,10 @@
     <message>
         <source>take it out</source>
         <translation>quitarlo</translation>
+    </message>
+    <message>
+        <source>taken out</source>
+        <translation>quitado</translation>
     </message>
     <message>
         <source>tank</source>
@@ -8200,6 +8728,69 @@
     </message>
 </context>
 <context>
+    <name>standards</name>
+    <message>
+        <source>A sample has 20 to 5,000 g.</source>
+        <translation>Una muestra tiene de 20 a 5000 g.</translation>
+    </message>
+    <message>
+        <source>A table needs its name; it stands beside every result.</source>
+        <translation>Una tabla necesita su nombre; va junto a cada resultado.</translation>
+    </message>
+    <message>
+        <source>How many beans make one full defect? A whole number, from 1.</source>
+        <translation>¿Cuántos granos hacen un defecto completo? Un número entero, desde 1.</translation>
+    </message>
+    <message>
+        <source>There is no kind of defect called {kind}.</source>
+        <translation>No hay clase de defecto llamada {kind}.</translation>
+    </message>
+    <message>
+        <source>Typed by the farm itself.</source>
+        <translation>Escrita por la propia finca.</translation>
+    </message>
+    <message>
+        <source>defect</source>
+        <translation>defecto</translation>
+    </message>
+    <message>
+        <source>each rounded down</source>
+        <translation>cada uno redondeado hacia abajo</translation>
+    </message>
+    <message>
+        <source>fractions added</source>
+        <translation>se suman las fracciones</translation>
+    </message>
+    <message>
+        <source>group</source>
+        <translation>grupo</translation>
+    </message>
+    <message>
+        <source>primary</source>
+        <translation>primario</translation>
+    </message>
+    <message>
+        <source>rule</source>
+        <translation>regla</translation>
+    </message>
+    <message>
+        <source>secondary</source>
+        <translation>secundario</translation>
+    </message>
+    <message>
+        <source>the farm’s own table of defects</source>
+        <translation>la tabla de defectos propia de la finca</translation>
+    </message>
+    <message>
+        <source>{kind} stands in the table already.</source>
+        <translation>{kind} ya está en la tabla.</translation>
+    </message>
+    <message>
+        <source>{name}, the farm’s own</source>
+        <translation>{name}, la propia de la finca</translation>
+    </message>
+</context>
+<context>
     <name>states</name>
     <message>
         <source>to come</source>
@@ -8926,6 +9517,10 @@
     <message>
         <source>rests on</source>
         <translation>se apoya en</translation>
+    </message>
+    <message>
+        <source>scales may differ</source>
+        <translation>las básculas pueden diferir</translation>
     </message>
     <message>
         <source>target</source>
