@@ -28,7 +28,7 @@ Way = tuple[str, Text]
 class Column:
     """A box: the field it fills, its label, what is typed there, its unit.
 
-    `ways` are the words it offers; a way may be typed by its number. `free` takes other words too. `times` is
+    `ways` are the words it offers; a way may be typed by its number. `free` takes other words too. `times` [1] is
     what a typed number counts in the base unit.
     """
 

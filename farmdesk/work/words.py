@@ -62,7 +62,7 @@ def _with_letter(sentence: str, pairs: Pairs) -> str:
     """A word with its Alt letter marked by &: the letter stays where the farm's word has it too."""
     at = sentence.replace("&&", "\0\0").find("&")
     letter, plain = sentence[at + 1 : at + 2], sentence[:at] + sentence[at + 1 :]
-    own = instead(plain.replace("&&", "＆"), pairs).replace("＆", "&&")
+    own = instead(plain.replace("&&", "\0"), pairs).replace("\0", "&&")
     if own == plain:
         return sentence
     where = own.casefold().find(letter.casefold())

@@ -58,7 +58,10 @@ class PlacesPane(RegisterPane):
         numbers = {name: self.number_in(values, name) or 0.0 for name in ("x_m", "y_m", "width_m", "depth_m")}
         if numbers["width_m"] <= 0 or numbers["depth_m"] <= 0:
             return None
-        return Place(values["code"].upper(), "bed", **numbers)
+        return Place(
+            values["code"].upper(), "bed", x_m=numbers["x_m"], y_m=numbers["y_m"],
+            width_m=numbers["width_m"], depth_m=numbers["depth_m"],
+        )  # fmt: skip
 
     def paint_side(self, ink: Ink, box: QRect) -> None:
         if self.story is None:

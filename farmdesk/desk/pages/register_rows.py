@@ -55,7 +55,7 @@ class RegisterPane(TypedPane):
 
             rows = registers.of(farm.things, register)
             typed = {key: registers.typed(register, thing) for key, thing in rows.items()}
-            trusted = trusts(farm.seen(at_utc_s)) if register == "instruments" else ()  # type: ignore[arg-type]
+            trusted = trusts(farm.seen(at_utc_s)) if register == "instruments" else ()
             return RegisterStory(farm.things, typed, registers.proposed(farm, register), trusted)
 
         return ask
