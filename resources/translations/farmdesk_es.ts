@@ -182,42 +182,42 @@
     <name>CodeBox</name>
     <message>
         <source>Code of one more lot; Enter adds it, minus takes the last away</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de otro lote; Intro lo agrega, el menos quita el último</translation>
     </message>
     <message>
         <source>one more code, Enter; − takes the last away</source>
-        <translation type="unfinished"></translation>
+        <translation>otro código, Intro; − quita el último</translation>
     </message>
 </context>
 <context>
     <name>ComparePage</name>
     <message>
         <source>More than {n} lines tell nothing apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Más de {n} líneas no se distinguen.</translation>
     </message>
     <message>
         <source>No lot has begun.</source>
-        <translation type="unfinished">Aún no empieza ningún lote.</translation>
+        <translation>Ningún lote ha empezado.</translation>
     </message>
     <message>
         <source>Over one another</source>
-        <translation type="unfinished"></translation>
+        <translation>Uno sobre otro</translation>
     </message>
     <message>
         <source>dates since spread</source>
-        <translation type="unfinished"></translation>
+        <translation>fechas desde que se tendió</translation>
     </message>
     <message>
         <source>ferments</source>
-        <translation type="unfinished"></translation>
+        <translation>fermentos</translation>
     </message>
     <message>
         <source>good hours</source>
-        <translation type="unfinished">horas buenas</translation>
+        <translation>horas buenas</translation>
     </message>
     <message>
         <source>picture</source>
-        <translation type="unfinished">dibujo</translation>
+        <translation>figura</translation>
     </message>
     <message>
         <source>table</source>
@@ -225,18 +225,18 @@
     </message>
     <message>
         <source>the lot</source>
-        <translation type="unfinished">el lote</translation>
+        <translation>el lote</translation>
     </message>
 </context>
 <context>
     <name>Conclusions</name>
     <message>
         <source>What may be concluded</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué puede concluirse</translation>
     </message>
     <message>
         <source>↓ {n} more</source>
-        <translation type="unfinished"></translation>
+        <translation>↓ {n} más</translation>
     </message>
 </context>
 <context>
@@ -3896,7 +3896,7 @@
     </message>
     <message>
         <source>{lot} aims at no pH</source>
-        <translation type="unfinished"></translation>
+        <translation>{lot} no busca un pH</translation>
     </message>
     <message>
         <source>{lot} not there yet</source>
