@@ -27,7 +27,9 @@ from farmdesk.desk.pages import Desk
 from farmdesk.desk.season import Opened, facts, put_handle
 from farmdesk.desk.window import Window
 from farmdesk.desk.words import speak
+from farmdesk.desk.words import wear as wear_words
 from farmdesk.errors import FarmError
+from farmdesk.work.changes import Changes
 
 MINUTE_MS = 60_000
 LOG_BYTES = 1_000_000
@@ -69,6 +71,8 @@ class App(QObject):
         self.window.settled.connect(self._settled)
         self.desk.settle.connect(self._settle)
         self.desk.open_season.connect(self.open)
+        self.desk.read_season.connect(self.read)
+        self.lanes.changed.connect(self._changed)
         self._minute = QTimer(self)
         self._minute.setInterval(MINUTE_MS)
         self._minute.timeout.connect(self.desk.advance)
@@ -80,7 +84,13 @@ class App(QObject):
         self.window.show()
         self.open(self.path)
 
-    def open(self, path: Path | None) -> None:
+    @Slot(object)
+    def read(self, path: Path) -> None:
+        """Open a season file only to be read."""
+        self.open(path, read_only=True)
+
+    @Slot(object)
+    def open(self, path: Path | None, read_only: bool = False) -> None:
         """Open a season file; None is the practice season."""
         fresh = self.fresh
         self.fresh = False
@@ -89,7 +99,7 @@ class App(QObject):
             from farmdesk.work.farm import OpenFarm
             from farmdesk.work.seasons import practice_file
 
-            return OpenFarm.open(path if path is not None else practice_file(fresh=fresh))
+            return OpenFarm.open(path if path is not None else practice_file(fresh=fresh), read_only=read_only)
 
         self.path = path
         self.lanes.open(opener, self._is_open, self._not_open)
@@ -102,13 +112,26 @@ class App(QObject):
     def _begin(self, opened: Opened) -> None:
         desk, say = self.desk, self.desk.words.say
         put_handle(desk, opened)
+        if wear_words(opened.settings):
+            desk.words = speak(self.habits.speaks)
         self.window.begin()
         told = opened.behind or opened.kept
         desk.tell(self._sorry or desk.reading_only or (say(told) if told is not None else ""))
         self._sorry = ""
         self._minute.start()
-        if self.path is not None:
-            self.habits = replace(self.habits, season=str(self.path))
+        if self.path is not None and not opened.past:
+            self.habits = desk.habits = replace(self.habits, season=str(self.path))
+
+    @Slot(object)
+    def _changed(self, changes: Changes) -> None:
+        if changes.things:
+            self.lanes.ask(lambda farm: dict(farm.things.settings), self._wear_words)
+
+    @Slot(object)
+    def _wear_words(self, settings: dict[str, str]) -> None:
+        """The farm says something otherwise from now on: every page is made anew."""
+        if wear_words(settings):
+            self.window.speak(speak(self.habits.speaks))
 
     @Slot(object)
     def _not_open(self, error: Exception) -> None:

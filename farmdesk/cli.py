@@ -20,10 +20,10 @@ TROUBLE, WRONG = 2, 1
 
 HEAD = """The season desk of a small coffee farm.
 
-  farmdesk                       open the practice season
+  farmdesk                       open the season that was open last; at first the practice season
   farmdesk my-farm.season        open a season of your own
 """
-TAIL = """Where no season is named, the practice season is meant.
+TAIL = """Where any other command names no season, the practice season is meant.
 
 examples:
   farmdesk practice --fresh
@@ -181,8 +181,12 @@ def _open(words: argparse.Namespace) -> int:
     if _missing(words.season):
         return _said(f"There is no season file called {words.season}.")
     from farmdesk.app import run
+    from farmdesk.desk.habits import load
 
-    return run(words.season, quit_after_paint=words.quit_after_paint)
+    season, last = words.season, load().season
+    if season is None and last and not _missing(Path(last)):
+        season = Path(last)
+    return run(season, quit_after_paint=words.quit_after_paint)
 
 
 def _practice(words: argparse.Namespace) -> int:
@@ -192,6 +196,7 @@ def _practice(words: argparse.Namespace) -> int:
 
 
 def _sheet(words: argparse.Namespace) -> int:
+    from farmdesk.desk.words import wear
     from farmdesk.desk.words import words as language
     from farmdesk.papers.lot_sheet import write_lot_sheet
     from farmdesk.work.farm import OpenFarm
@@ -199,6 +204,7 @@ def _sheet(words: argparse.Namespace) -> int:
 
     farm = OpenFarm.open(_path(words), read_only=True)
     try:
+        wear(farm.things.settings)  # the sheet says the farm's own words
         at_utc_s = farm.time.read(words.at) if words.at else None
         story = sheet_story(farm, words.code, at_utc_s)
         write_lot_sheet(story, language(words.lang), words.to, time=farm.time, paper=words.paper, mono=words.mono)
@@ -208,6 +214,7 @@ def _sheet(words: argparse.Namespace) -> int:
 
 
 def _ahead(words: argparse.Namespace) -> int:
+    from farmdesk.desk.words import wear
     from farmdesk.desk.words import words as language
     from farmdesk.text import N_, Days, Moment
     from farmdesk.work.farm import OpenFarm
@@ -215,6 +222,7 @@ def _ahead(words: argparse.Namespace) -> int:
 
     farm = OpenFarm.open(_path(words), read_only=True)
     try:
+        wear(farm.things.settings)
         at_utc_s = farm.time.read(words.at)
         answer = ahead_of(farm, words.code, at_utc_s)
         time = farm.time

@@ -14,7 +14,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta, timezone
 from functools import lru_cache
-from zoneinfo import ZoneInfo
+from zoneinfo import ZoneInfo, available_timezones
 
 from farmdesk.errors import NotPossible
 from farmdesk.text import N_, Day, Moment, Text
@@ -30,6 +30,11 @@ _source: Callable[[], float] = time.time
 def now() -> int:
     """The present instant [UTC s], by the clock in force."""
     return int(_source())
+
+
+def of_the_computer() -> int:
+    """The instant [UTC s] by the computer's own clock, whatever hour the practice season is played at."""
+    return int(time.time())
 
 
 def now_ms() -> int:
@@ -67,6 +72,24 @@ def _zone(name: str) -> ZoneInfo:
         return ZoneInfo(name)
     except Exception as error:  # ZoneInfo raises four kinds for a bad name
         raise NotPossible(N_("clock", "There is no time zone called {name}.", name=name)) from error
+
+
+@lru_cache(maxsize=1)
+def _zones() -> tuple[str, ...]:
+    return tuple(sorted(name for name in available_timezones() if "/" in name or name == "UTC"))
+
+
+def zones_like(part: str) -> list[str]:
+    """The time zones that a part of a name may mean, the likeliest first: `tegu`, `new york`, `America/Lima`."""
+    low = "_".join(part.strip().split()).casefold()
+    if not low:
+        return []
+
+    def order(name: str) -> tuple[int, str]:
+        full, city = name.casefold(), name.rsplit("/", 1)[-1].casefold()
+        return 0 if full == low else 1 if city == low else 2 if city.startswith(low) else 3, name
+
+    return sorted((name for name in _zones() if low in name.casefold()), key=order)
 
 
 @dataclass(frozen=True)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from farmdesk import clock
@@ -26,6 +27,8 @@ class Opened:
     held: Text | None
     behind: Text | None
     kept: Text | None = None  # of a sheet that was not finished
+    past: bool = False  # a season that was opened only to be read
+    settings: Mapping[str, str] = field(default_factory=dict)
 
 
 def facts(farm: OpenFarm) -> Opened:
@@ -41,11 +44,15 @@ def facts(farm: OpenFarm) -> Opened:
             shown=Moment(farm.time.local(clock.now()), year=True),
             last=Moment(farm.time.local(last), year=True),
         )
+    past = farm.reading_only and farm.file.held is None
     held = farm.file.held.sentence(farm.time) if farm.file.held is not None else None
+    if past:
+        held = N_("season", "Season {code} is only read here; nothing can be written.", code=farm.things.farm.season)
     kept = kept_of(farm.picture, clock.now()) if not practice else None
     if kept is not None:
         kept = N_("season", "Picking, weigh-in: {kept}.", kept=kept)
-    return Opened(farm.time, practice, last, opens_at(farm.things, farm.time), held, behind, kept)
+    opens = opens_at(farm.things, farm.time)
+    return Opened(farm.time, practice, last, opens, held, behind, kept, past, dict(farm.things.settings))
 
 
 def put_handle(desk: Desk, opened: Opened) -> None:
@@ -59,5 +66,5 @@ def put_handle(desk: Desk, opened: Opened) -> None:
         desk.present = clock.now()
     else:
         desk.present = max(clock.now(), opened.last_written_utc_s)
-    desk.as_of, desk.at_present = desk.present, True
+    desk.as_of, desk.at_present = (opened.last_written_utc_s, False) if opened.past else (desk.present, True)
     desk.reading_only = desk.words.say(opened.held) if opened.held is not None else ""

@@ -259,7 +259,7 @@ def _concluded(
 def _verdict(name: Text, decimals: int, first: str, second: str, told: Comparison) -> Text:
     seen = N_(
         "compare",
-        "{what}, all finished lots: {first} {a} ({n} lots), {second} {b} ({m} lots), a gap of {low} to {high}.",
+        "{what}, all finished lots: {first} {a} (lots: {n}), {second} {b} (lots: {m}), a gap of {low} to {high}.",
         what=name,
         first=first,
         a=Num(told.first_median, "", decimals),

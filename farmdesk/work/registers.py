@@ -130,6 +130,7 @@ COLUMNS: dict[str, tuple[Column, ...]] = {
 }  # fmt: skip
 NAMES = tuple(COLUMNS)
 _CLASS: dict[str, type] = {room: kind for kind, room in REGISTERS.items()}
+UNITS = ("", "%", "m", "ha", "l", "L", "g", "min", "h", "d", "°C", "C", "kg/m²")  # others would be taken for these
 # What may stay unknown; of anything else that is left empty 0 is kept, and shown as not known.
 OPEN = frozenset(
     "planted hours_low_h hours_high_h ph_low ph_high ph_target mass_max_c yeast_g_kg rinses_n store_low_wb_frac "
@@ -218,7 +219,10 @@ def _read(column: Column, text: str, hand: Hand) -> Any:
     if column.kind in (NUMBER, WHOLE):
         if not text:
             return None
-        value = read_number(text, answers=hand.answers).value * column.times
+        number = read_number(text, answers=hand.answers)
+        if number.unit not in UNITS:
+            raise NotPossible(N_("registers", "{box}: “{typed}” is in another unit.", box=column.label, typed=text))
+        value = number.value * column.times
         if column.kind == WHOLE and value != round(value):
             raise NotPossible(N_("registers", "{box}: “{typed}” is no whole number.", box=column.label, typed=text))
         return round(value) if column.kind == WHOLE or column.name == "clock_shift_s" else value

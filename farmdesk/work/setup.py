@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
+import unicodedata
 from collections.abc import Callable
 from dataclasses import fields, replace
 from pathlib import Path
 from typing import Any, cast
 
-from farmdesk.clock import FarmTime
+from farmdesk.clock import FarmTime, zones_like
 from farmdesk.errors import NotPossible
 from farmdesk.paths import resource
 from farmdesk.picture.things import (
@@ -24,9 +26,11 @@ from farmdesk.picture.things import (
     Vessel,
 )
 from farmdesk.text import N_, Num
+from farmdesk.units import read_number
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import ask
+from farmdesk.work.seasons import SUFFIX
 
 Thing = Block | Vessel | Place | Instrument | Tray | Person | Method | Buyer
 REGISTERS: dict[type, str] = {
@@ -80,6 +84,40 @@ def begin_farm(path: Path, name: str, season: str, zone: str, *, first_day: str 
     farm = Farm(name.strip(), season, zone, first_day=first_day, last_day=last_day)
     methods = {f"{m.letter}{m.version}": m for m in method_templates()}
     return OpenFarm.create(path, Things(farm, methods=methods))
+
+
+def begin_season(
+    folder: Path, name: str, season: str, zone: str, width: str, length: str, *, answers: dict[str, str] | None = None
+) -> Path:
+    """Begin a farm with what is known, and the first bed where its width and length [m] are; returns its new file.
+
+    `zone` may be a part of its name. The file lies in `folder`, named after farm and season; none is written over.
+    Raises NotPossible, Asked, FileTrouble; nothing is left behind then.
+    """
+    known = zones_like(zone)
+    if not known:
+        raise NotPossible(
+            N_("setup", "There is no time zone like “{typed}”.", typed=zone),
+            N_("setup", "Type a part of the nearest large town’s name."),
+        )
+    typed = [read_number(text, "m", answers=answers) for text in (width, length) if text.strip()]
+    size_m = [side.value for side in typed]
+    if len(size_m) == 1 or any(side.value <= 0 or side.unit != "m" for side in typed):
+        raise NotPossible(N_("setup", "A bed needs its width and its length in metres; or leave both empty."))
+    plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().casefold()
+    stem = "-".join([*re.findall(r"[a-z0-9]+", plain), season]) or season
+    path = folder / f"{stem}{SUFFIX}"
+    for n in range(2, 100):
+        if not path.exists():
+            break
+        path = folder / f"{stem}-{n}{SUFFIX}"
+    farm = begin_farm(path, name, season, known[0])
+    try:
+        if size_m:
+            save(farm, next_bed(farm, *size_m))
+    finally:
+        farm.close()
+    return path
 
 
 def key_of(thing: Thing) -> str:

@@ -294,6 +294,7 @@ class TodayStory:
     gaps: tuple[Gap, ...]
     jobs: tuple[tuple[str, float, float, Text, str], ...]  # lane, from, until [h of the day 0-24], words, due
     calm: Text | None
+    begun: bool = True  # whether there is a lot at all
 
 
 @dataclass(frozen=True, slots=True)

@@ -42,6 +42,8 @@ def today_story(farm: OpenFarm, at_utc_s: int | None = None) -> TodayStory:
     found = gaps(picture)
     due = any(v.due for v in vessels) or bool(yard.todo)
     calm = None if due or found else N_("today", "Nothing is due. The yard may rest, and so may you.")
+    if not picture.lots and not found:
+        calm = N_("today", "No lot has begun yet. Press g to begin the first.")
     return TodayStory(
         now,
         today,
@@ -63,6 +65,7 @@ def today_story(farm: OpenFarm, at_utc_s: int | None = None) -> TodayStory:
         found,
         _jobs(picture, vessels, yard, minutes),
         calm,
+        bool(picture.lots),
     )
 
 

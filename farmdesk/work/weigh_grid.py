@@ -164,7 +164,7 @@ def likely(picture: Picture, now_utc_s: int) -> SheetKey | None:
     code = open_lots[0] if open_lots else lots[0]
     lot = picture.lots[code]
     sacks = lot.of(WeighIn)
-    block = plan.block if plan else sacks[-1].body.block if sacks else next(iter(picture.things.blocks), "")
+    block = plan.block if plan else sacks[-1].body.block if sacks else next(iter(picture.things.blocks), UNASSIGNED)
     return SheetKey(code, block, half, today)
 
 

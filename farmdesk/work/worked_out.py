@@ -187,7 +187,7 @@ def _drying_inputs(farm: OpenFarm, picture: Picture, lot: LotPicture, running: D
         span = Days(date.fromisoformat(days[0]), date.fromisoformat(days[-1]))
         said = N_("worked_out", "{n} days, {days}", n=len(days), days=span)
         rows.append((N_("worked_out", "weather rows"), said))
-    taught = N_("worked_out", "{n} finished", n=_taught_n(farm, picture, lot, "drying"))
+    taught = N_("worked_out", "{n} finished, of all methods", n=_taught_n(farm, picture, lot, "drying"))
     rows.append((N_("worked_out", "own lots that taught it"), taught))
     rows.append((N_("worked_out", "draws"), N_("worked_out", "{n}, the same ones every time", n=drying.DRAWS_N)))
     return (*rows, _range(picture, ahead))
@@ -248,7 +248,9 @@ def _ferment_inputs(farm: OpenFarm, picture: Picture, lot: LotPicture, running: 
     rows.append((N_("worked_out", "filled to last reading"), _one(hours)))
     yeast = N_("worked_out", "pitched") if running.pitched else N_("worked_out", "none")
     rows.append((N_("worked_out", "yeast"), yeast))
-    taught = N_("worked_out", "{n} vessels of finished lots", n=_taught_n(farm, picture, lot, "ferment"))
+    taught = N_(
+        "worked_out", "{n} vessels of finished lots, of all methods", n=_taught_n(farm, picture, lot, "ferment")
+    )
     rows.append((N_("worked_out", "own lots that taught it"), taught))
     facts: dict[str, Fact] = {"n": ferment_fit.DRAWS_N, "ends": ferment.ENDS_N}
     said = N_("worked_out", "{n} curves, {ends} ends, the same ones every time", **facts)

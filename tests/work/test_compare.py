@@ -26,7 +26,7 @@ def test_no_credit_goes_to_the_honeys_for_their_cup(practice: OpenFarm) -> None:
     assert not told.credit
     story = compare_story(practice, ("25-07X", "25-08W"))
     said = next(str(text) for text in story.said if str(text).startswith("Cup score"))
-    assert "X 87.0 (3 lots), W 85.0 (13 lots)" in said
+    assert "X 87.0 (lots: 3), W 85.0 (lots: 13)" in said
     assert "It may not be credited to X." in said  # ... and this is why it does not count
     assert "from B no W; from F only 25-24W of W, in part" in said
     assert "under 4 is too few to say" in said

@@ -40,7 +40,7 @@ def test_a_drying_says_what_went_into_its_range(practice: OpenFarm) -> None:
     assert rows["meter"].startswith(f"{lot.meter.mean_wb_frac.size} readings of {int(lot.meter.reps_n.sum())} repeats")
     assert rows["loading"] == "8.5\u202fkg/m²"
     assert rows["weather rows"] == f"{len(picture.weather)} days, 10 Nov–14 Jan"
-    assert rows["own lots that taught it"] == "11 finished"
+    assert rows["own lots that taught it"] == "11 finished, of all methods"
     assert "30\u202f% shown, not fitted" in str(drying.holds)
     assert "Parra-Coronado et al. 2008" in str(drying.source)
     assert said(tray)["meter readings it hangs on"] == "3"

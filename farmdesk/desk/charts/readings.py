@@ -150,6 +150,13 @@ def write_names(ink: On, view: View) -> None:
     """The name of each lot at the end of its line; of lines that end close together they keep apart."""
     scale, px = view.scale, ink.look.px
     for curve in view.figure.curves:
+        if curve.role == LOT and curve.x.size:  # no name may lie on another lot's line
+            along = np.arange(scale.x(float(curve.x[0])), scale.x(float(curve.x[-1])), px(4))
+            values = np.interp(along, [scale.x(float(x)) for x in curve.x], [scale.y(float(y)) for y in curve.y])
+            for x, y in zip(along, values, strict=True):
+                if np.isfinite(y):
+                    view.taken.take(QRectF(x - 1, y - 1, 2, 2))
+    for curve in view.figure.curves:
         finite = np.flatnonzero(np.isfinite(curve.y))
         if curve.role != LOT or curve.name is None or not finite.size:
             continue

@@ -63,6 +63,7 @@ PAGES = {
     "notebook": "farmdesk.desk.pages.notebook:NotebookPage",
     "papers": "farmdesk.desk.pages.papers:PapersPage",
     "farm": "farmdesk.desk.pages.farm:FarmPage",
+    "begin": "farmdesk.desk.pages.begin:BeginPage",  # n on Farm: a farm of one's own
     "registers": "farmdesk.desk.pages.registers:RegistersPage",  # r on Farm
 }
 TURN = "t"  # the letter that turns pictures into tables
@@ -85,6 +86,7 @@ class Desk(QObject):
     told = Signal(str)
     settle = Signal(object)  # Habits: language, look or size were chosen anew
     open_season = Signal(object)  # Path of another season file; None is the practice season
+    read_season = Signal(object)  # Path of a season file that is only to be read
 
     def __init__(self, lanes: Lanes, words: Words, time: FarmTime, parent: QObject | None = None) -> None:
         super().__init__(parent)

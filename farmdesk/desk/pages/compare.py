@@ -138,7 +138,7 @@ class ComparePage(Page):
 
     def letters(self) -> Sequence[Action]:
         following = {
-            "days": self.tr("dates since spread"), "good_h": self.tr("good hours"), "h20": self.tr("ferments"),
+            "days": self.tr("days since spread"), "good_h": self.tr("good hours"), "h20": self.tr("ferments"),
         }  # fmt: skip
         words = self.tr("picture") if self.chart.as_table else self.tr("table")
         return [

@@ -180,6 +180,8 @@ class LotView(QWidget):
         self.strip.setGeometry(0, y, width, px(STRIP_PX))
         y += (form or px(STRIP_PX)) + gap // 2
         curves = self.story.drying is not None or bool(self.story.ferments)
+        if self.worked.code:  # curves lower than that say nothing; the words have the room to themselves
+            curves = curves and self.height() - y - self.worked.height_for(width) - 3 * gap >= px(CHARTS_LEAST_PX)
         asked = self.file.height_px()
         self.file.setGeometry(0, y, width, asked)
         y += asked + (gap if asked else 0)

@@ -100,6 +100,8 @@ class TodayPage(Page):
         self.title.say(say(Day(day.day, weekday=True, long=True)), facts=facts)
 
     def letters(self) -> Sequence[Action]:
+        if self.story is not None and not self.story.begun:
+            return (Action("g", self.tr("begin a lot"), self._begin_lot),)
         return (
             Action("p", self.tr("day sheet"), self._day_sheet),
             Action("y", self.tr("type the yard sheet"), self._yard_sheet),
@@ -111,6 +113,9 @@ class TodayPage(Page):
 
     def _bed(self, code: str) -> None:
         self.desk.go(Target("bed", code))
+
+    def _begin_lot(self) -> None:
+        self.desk.go(Target("picking", "lot"))
 
     def _day_sheet(self) -> None:
         self.desk.go(Target("paper", "yard day sheet"))

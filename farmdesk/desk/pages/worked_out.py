@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
     from farmdesk.work.worked_out import WorkedOut
 
-ROW_PX, NAME_PX, GUTTER_PX, HEAD_PX = 20, 160, 28, 30
+ROW_PX, NAME_PX, GUTTER_PX, HEAD_PX, PAD_PX = 19, 160, 28, 28, 8
 
 
 class WorkedOutPane(Drawn):
@@ -119,9 +119,10 @@ class WorkedOutPane(Drawn):
     def _draw(self, ink: Ink | None, width: int) -> float:
         """Write everything, or only count how far down it goes."""
         px, say, measure = look().px, self.desk.words.say, ink or Measure()
-        y: float = px(20)
+        y: float = px(22)
+        near, far = px(PAD_PX), width - px(PAD_PX)
         if ink:
-            x = ink.text(0, y, self.tr("How was this worked out?"), 18, SEMIBOLD, family=SERIF) + px(18)
+            x = ink.text(near, y, self.tr("How was this worked out?"), 18, SEMIBOLD, family=SERIF) + px(18)
             for i, one in enumerate(self.all):
                 end = ink.text(x, y, say(one.head), 15, BOLD if i == self.held else SEMIBOLD,
                                "ink" if i == self.held else "ink2")  # fmt: skip
@@ -129,29 +130,30 @@ class WorkedOutPane(Drawn):
                     ink.level(x, end, y + 4, 1.6, "ink")
                 x = end + px(18)
         if not self.all:
-            return self._lines(ink, measure, 0, y + px(HEAD_PX), width, self.sentence(), SERIF)
+            return self._lines(ink, measure, near, y + px(HEAD_PX), far - near, self.sentence(), SERIF)
         one = self.all[self.held]
-        left = round(width * 0.5) - px(GUTTER_PX)
-        right = left + 2 * px(GUTTER_PX)
+        left = round(width * 0.48) - px(GUTTER_PX // 2)
+        right = left + px(GUTTER_PX)
         top = y + px(HEAD_PX)
-        y = self._lines(ink, measure, 0, top, left, say(one.formula), SERIF) + px(8)
-        y = self._named(ink, measure, y, left, self.tr("holds"), say(one.holds)) + px(6)
-        y = self._named(ink, measure, y, left, self.tr("source"), say(one.source))
+        y = self._lines(ink, measure, near, top, left - near, say(one.formula), SERIF) + px(8)
+        y = self._named(ink, measure, near, y, left, self.tr("holds"), say(one.holds))
         beside = top
         for name, figure in one.inputs:
             if ink:
                 ink.text(right, beside, ink.fitted(say(name), px(NAME_PX), 14), 14, color="ink2")
             x = right + px(NAME_PX + 8)
-            beside = self._lines(ink, measure, x, beside, width - x, say(figure))
+            beside = self._lines(ink, measure, x, beside, far - x, say(figure))
+        beside = self._named(ink, measure, right, beside + px(8), far, self.tr("source"), say(one.source))
         if ink:
-            ink.upright(left + px(GUTTER_PX), top - px(14), max(y, beside) - px(14), 1, "hair")
+            ink.upright((left + right) / 2, top - px(14), max(y, beside) - px(14), 1, "hair")
         return max(y, beside) - px(8)
 
-    def _named(self, ink: Ink | None, measure: Measure, y: float, width: float, name: str, said: str) -> float:
+    def _named(self, ink: Ink | None, measure: Measure, x: float, y: float, far: float, name: str, said: str) -> float:
+        """Write a text from one edge to another behind its name."""
         if ink:
-            ink.text(0, y, name, 14, color="ink2")
-        x = look().px(60)
-        return self._lines(ink, measure, x, y, width - x, said, SANS, 14)
+            ink.text(x, y, name, 14, color="ink2")
+        x += look().px(54)
+        return self._lines(ink, measure, x, y, far - x, said, SANS, 14)
 
     def _lines(
         self, ink: Ink | None, measure: Measure, x: float, y: float, width: float, said: str, family: str = SANS,

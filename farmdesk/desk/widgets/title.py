@@ -26,6 +26,7 @@ class Title(QWidget):
         super().__init__(parent)
         self.desk = desk
         self.name, self.sentence, self.small, self.what_if = "", "", "", False
+        self.marks_practice = True  # a page that leads out of the practice season does not
         self.facts: Sequence[Sequence[Run]] = ()
         self._share, self._reading = 0.0, ""
         self._slow = QTimer(self)
@@ -40,10 +41,13 @@ class Title(QWidget):
     ) -> None:  # fmt: skip
         """Name, then a serif sentence or groups of figures parted by hairs; `small` is a check character."""
         self.name, self.sentence, self.facts, self.small, self.what_if = name, sentence, facts, small, what_if
-        spoken = [name, self.tr("practice") if self.desk.practice else "", sentence]
+        spoken = [name, self._practice(), sentence]
         spoken += [" ".join(run[0] for run in group) for group in facts]
         self.setAccessibleName(". ".join(part for part in spoken if part))
         self.update()
+
+    def _practice(self) -> str:
+        return self.tr("practice") if self.desk.practice and self.marks_practice else ""
 
     def reading(self, share: float, words: str = "") -> None:
         """Long work is under way: a share [0–1] done, in words; 1 ends it. Nothing shows in the first 300 ms."""
@@ -60,7 +64,7 @@ class Title(QWidget):
             x = ink.text(0, base, self.name, 32, SEMIBOLD, family=DISPLAY)
             if self.small:
                 x = ink.text(x + px(8), base, self.small, 21, color="ink2")
-            for word in (self.tr("practice") if self.desk.practice else "", self.tr("what if") if self.what_if else ""):
+            for word in (self._practice(), self.tr("what if") if self.what_if else ""):
                 if word:
                     x = ink.text(x + px(12), base, word, 18, family=SERIF, italic=True, color="ink2")
             x += px(24)
