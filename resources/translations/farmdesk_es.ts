@@ -28,6 +28,93 @@
     </message>
 </context>
 <context>
+    <name>BeginPage</name>
+    <message>
+        <source>1: {area}, drawn to scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A farm of your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All of it is kept in one file in {folder}, and copied each time the program closes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>First bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is not known now can come later, or never.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first bed: width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation>salir</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name of the farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>next box, the last one begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no zone is called so; type a part of a large town’s name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none yet; beds can be added under Farm, registers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>or {zones}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>season, two figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time zone: part of its name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{zone}, where it is {hour} now</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>BlocksPane</name>
     <message>
         <source>All blocks</source>
@@ -204,8 +291,8 @@
         <translation>Uno sobre otro</translation>
     </message>
     <message>
-        <source>dates since spread</source>
-        <translation>fechas desde que se tendió</translation>
+        <source>days since spread</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>ferments</source>
@@ -2674,6 +2761,10 @@
         <translation>Hoy</translation>
     </message>
     <message>
+        <source>begin a lot</source>
+        <translation type="unfinished">empezar un lote</translation>
+    </message>
+    <message>
         <source>office</source>
         <translation>oficina</translation>
     </message>
@@ -3923,8 +4014,8 @@
         <translation>{seen} Coincidieron en las mismas parcelas y meses, y el azar rara vez los separa tanto: la diferencia puede ir con el método.</translation>
     </message>
     <message>
-        <source>{what}, all finished lots: {first} {a} ({n} lots), {second} {b} ({m} lots), a gap of {low} to {high}.</source>
-        <translation>{what}, todos los lotes terminados: {first} {a} ({n} lotes), {second} {b} ({m} lotes), una diferencia de {low} a {high}.</translation>
+        <source>{what}, all finished lots: {first} {a} (lots: {n}), {second} {b} (lots: {m}), a gap of {low} to {high}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{what}: all are {method}. They may be compared as lots; of methods nothing can be concluded.</source>
@@ -7787,6 +7878,10 @@
         <translation>sí</translation>
     </message>
     <message>
+        <source>{box}: “{typed}” is in another unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{box}: “{typed}” is no whole number.</source>
         <translation>{box}: «{typed}» no es un número entero.</translation>
     </message>
@@ -7989,6 +8084,10 @@
     <message>
         <source>Picking, weigh-in: {kept}.</source>
         <translation>Corte, pesada: {kept}.</translation>
+    </message>
+    <message>
+        <source>Season {code} is only read here; nothing can be written.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This computer’s clock shows {shown}, but the last row was written {last}. Set the clock; until then new rows are dated {last}.</source>
@@ -8211,6 +8310,10 @@
         <translation>Necesita un código.</translation>
     </message>
     <message>
+        <source>A bed needs its width and its length in metres; or leave both empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A season is two figures, like 25; “{typed}” is not.</source>
         <translation>Una temporada son dos cifras, como 25; “{typed}” no.</translation>
     </message>
@@ -8235,8 +8338,16 @@
         <translation>De {gross} no se pueden usar {usable}.</translation>
     </message>
     <message>
+        <source>There is no time zone like “{typed}”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tray {code} needs its empty weight in grams.</source>
         <translation>La bandeja {code} necesita su peso vacía en gramos.</translation>
+    </message>
+    <message>
+        <source>Type a part of the nearest large town’s name.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Vessel {code} needs its volume in litres.</source>
@@ -9105,6 +9216,10 @@
         <translation>método sin escribir</translation>
     </message>
     <message>
+        <source>No lot has begun yet. Press g to begin the first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>cover, {minutes}</source>
         <translation>tapar, {minutes}</translation>
     </message>
@@ -9603,8 +9718,12 @@
         <translation>{n} días, {days}</translation>
     </message>
     <message>
-        <source>{n} finished</source>
-        <translation>{n} terminados</translation>
+        <source>{n} finished, of all methods</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} vessels of finished lots, of all methods</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{n} readings</source>
@@ -9621,10 +9740,6 @@
     <message>
         <source>{n} times</source>
         <translation>{n} veces</translation>
-    </message>
-    <message>
-        <source>{n} vessels of finished lots</source>
-        <translation>{n} pilas de lotes terminados</translation>
     </message>
     <message>
         <source>{n}, the same ones every time</source>
