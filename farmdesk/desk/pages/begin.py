@@ -148,7 +148,9 @@ class BeginPage(Page):
             ink.text(x, y + px(42), ink.fitted(said, room, 17, SEMIBOLD), 17, SEMIBOLD)
             more = ", ".join(zones[1:5])
             if more:
-                ink.text(x, y + px(64), ink.fitted(self.tr("or {zones}").format(zones=more), room, 14), 14, color="ink2")
+                ink.text(
+                    x, y + px(64), ink.fitted(self.tr("or {zones}").format(zones=more), room, 14), 14, color="ink2"
+                )
         else:
             ink.text(x, y + px(42), self.tr("no zone is called so; type a part of a large town’s name"), 15)
         y += px(96)
