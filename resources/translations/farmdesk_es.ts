@@ -31,15 +31,15 @@
     <name>BeginPage</name>
     <message>
         <source>1: {area}, drawn to scale</source>
-        <translation type="unfinished"></translation>
+        <translation>1: {area}, dibujada a escala</translation>
     </message>
     <message>
         <source>A farm of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>Una finca propia</translation>
     </message>
     <message>
         <source>All of it is kept in one file in {folder}, and copied each time the program closes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo se guarda en un archivo en {folder}, y se copia cada vez que el programa se cierra.</translation>
     </message>
     <message>
         <source>Enter</source>
@@ -51,27 +51,27 @@
     </message>
     <message>
         <source>First bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Primera cama</translation>
     </message>
     <message>
         <source>One file</source>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo</translation>
     </message>
     <message>
         <source>Time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zona horaria</translation>
     </message>
     <message>
         <source>What is not known now can come later, or never.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que no se sabe ahora puede venir después, o nunca.</translation>
     </message>
     <message>
         <source>begins</source>
-        <translation type="unfinished"></translation>
+        <translation>empieza</translation>
     </message>
     <message>
         <source>first bed: width</source>
-        <translation type="unfinished"></translation>
+        <translation>primera cama: ancho</translation>
     </message>
     <message>
         <source>leave</source>
@@ -79,39 +79,39 @@
     </message>
     <message>
         <source>length</source>
-        <translation type="unfinished"></translation>
+        <translation>largo</translation>
     </message>
     <message>
         <source>name of the farm</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre de la finca</translation>
     </message>
     <message>
         <source>next box, the last one begins</source>
-        <translation type="unfinished"></translation>
+        <translation>casilla siguiente, la última empieza</translation>
     </message>
     <message>
         <source>no zone is called so; type a part of a large town’s name</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna zona se llama así; escriba parte del nombre de una ciudad grande</translation>
     </message>
     <message>
         <source>none yet; beds can be added under Farm, registers</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna todavía; las camas se agregan en Finca, registros</translation>
     </message>
     <message>
         <source>or {zones}</source>
-        <translation type="unfinished"></translation>
+        <translation>o {zones}</translation>
     </message>
     <message>
         <source>season, two figures</source>
-        <translation type="unfinished"></translation>
+        <translation>temporada, dos cifras</translation>
     </message>
     <message>
         <source>time zone: part of its name</source>
-        <translation type="unfinished"></translation>
+        <translation>zona horaria: parte de su nombre</translation>
     </message>
     <message>
         <source>{zone}, where it is {hour} now</source>
-        <translation type="unfinished"></translation>
+        <translation>{zone}, donde ahora son las {hour}</translation>
     </message>
 </context>
 <context>
@@ -292,7 +292,7 @@
     </message>
     <message>
         <source>days since spread</source>
-        <translation type="unfinished"></translation>
+        <translation>días desde que se tendió</translation>
     </message>
     <message>
         <source>ferments</source>
@@ -2762,7 +2762,7 @@
     </message>
     <message>
         <source>begin a lot</source>
-        <translation type="unfinished">empezar un lote</translation>
+        <translation>empezar un lote</translation>
     </message>
     <message>
         <source>office</source>
@@ -4015,7 +4015,7 @@
     </message>
     <message>
         <source>{what}, all finished lots: {first} {a} (lots: {n}), {second} {b} (lots: {m}), a gap of {low} to {high}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}, todos los lotes terminados: {first} {a} (lotes: {n}), {second} {b} (lotes: {m}), una diferencia de {low} a {high}.</translation>
     </message>
     <message>
         <source>{what}: all are {method}. They may be compared as lots; of methods nothing can be concluded.</source>
@@ -7879,7 +7879,7 @@
     </message>
     <message>
         <source>{box}: “{typed}” is in another unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>{box}: «{typed}» está en otra unidad.</translation>
     </message>
     <message>
         <source>{box}: “{typed}” is no whole number.</source>
@@ -8087,7 +8087,7 @@
     </message>
     <message>
         <source>Season {code} is only read here; nothing can be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>La temporada {code} aquí solo se lee; no se puede escribir nada.</translation>
     </message>
     <message>
         <source>This computer’s clock shows {shown}, but the last row was written {last}. Set the clock; until then new rows are dated {last}.</source>
@@ -8311,7 +8311,7 @@
     </message>
     <message>
         <source>A bed needs its width and its length in metres; or leave both empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una cama necesita su ancho y su largo en metros; o deje ambos vacíos.</translation>
     </message>
     <message>
         <source>A season is two figures, like 25; “{typed}” is not.</source>
@@ -8339,7 +8339,7 @@
     </message>
     <message>
         <source>There is no time zone like “{typed}”.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay zona horaria como «{typed}».</translation>
     </message>
     <message>
         <source>Tray {code} needs its empty weight in grams.</source>
@@ -8347,7 +8347,7 @@
     </message>
     <message>
         <source>Type a part of the nearest large town’s name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba parte del nombre de la ciudad grande más cercana.</translation>
     </message>
     <message>
         <source>Vessel {code} needs its volume in litres.</source>
@@ -9217,7 +9217,7 @@
     </message>
     <message>
         <source>No lot has begun yet. Press g to begin the first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no ha empezado ningún lote. Pulse g para empezar el primero.</translation>
     </message>
     <message>
         <source>cover, {minutes}</source>
@@ -9719,11 +9719,11 @@
     </message>
     <message>
         <source>{n} finished, of all methods</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} terminados, de todos los métodos</translation>
     </message>
     <message>
         <source>{n} vessels of finished lots, of all methods</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} pilas de lotes terminados, de todos los métodos</translation>
     </message>
     <message>
         <source>{n} readings</source>
