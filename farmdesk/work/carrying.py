@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import csv
 import json
+import os
 from collections.abc import Callable
 from dataclasses import asdict, dataclass, fields, is_dataclass, replace
 from pathlib import Path
 from typing import Any
 
-from farmdesk.errors import FileTrouble, NotPossible
+from farmdesk.clock import FarmTime
+from farmdesk.errors import Answer, FileTrouble, NotPossible
 from farmdesk.notebook.season_file import SeasonFile
 from farmdesk.picture.entries import (
     CARRIED,
@@ -25,10 +27,12 @@ from farmdesk.picture.entries import (
     Posting,
 )
 from farmdesk.picture.picture import fold
-from farmdesk.picture.things import Farm
-from farmdesk.text import N_, Text
-from farmdesk.work.changes import Hand
+from farmdesk.picture.things import Farm, Things
+from farmdesk.text import N_, Num, Text
+from farmdesk.work.changes import Changes, Done, Hand
 from farmdesk.work.farm import OpenFarm
+from farmdesk.work.guards import ask
+from farmdesk.work.setup import free_path
 
 PIECE = 20_000
 
@@ -194,6 +198,66 @@ def try_restore(farm: OpenFarm, copy: Path, scratch: Path) -> Tried:
             **facts, more=len(mine.book.by_id),
         )  # fmt: skip
     return Tried(entries, lots, picture.book.last_written_utc_s, as_now, text)
+
+
+STICK = "stick_copy"  # a setting: when the last copy was made on another disk, farm time, ISO
+
+
+def stick_copy_utc_s(things: Things, time: FarmTime) -> int | None:
+    """When the season was last copied onto another disk [UTC s]; None where it never was."""
+    typed = things.settings.get(STICK, "")
+    return time.read(typed) if typed else None
+
+
+def same_disk(a: Path, b: Path) -> bool:
+    """Whether two files lie, or would lie, on one disk. Raises FileTrouble where a folder is not there."""
+    try:
+        return os.stat(a.parent).st_dev == os.stat(b.parent).st_dev
+    except OSError as error:
+        raise FileTrouble(
+            N_("carrying", "There is no folder {folder}.", folder=str(b.parent)),
+            N_("carrying", "Put the stick in, or name a folder that is there."),
+        ) from error
+
+
+def copy_to_stick(farm: OpenFarm, target: Path, *, hand: Hand = Hand()) -> Done:
+    """A checked copy onto another disk; asked once where it is the same disk. The label says what the copy holds.
+
+    The season remembers when it was last copied onto another disk. Raises Asked, FileTrouble.
+    """
+    if target.is_dir():
+        target = target / farm.file.path.name
+    elsewhere = not same_disk(farm.file.path, target)
+    if not elsewhere:
+        text = N_("carrying", "That is the disk the season itself lies on: when it goes, both go. Is there another one?")
+        ask(hand, "target", "disk", text, Answer("keep", N_("carrying", "copy it there all the same")))
+    made = farm.file.copy_to(target)
+    label = N_(
+        "carrying", "{file} holds {rows} rows and {lots} lots, {size}; it was opened and compared", file=str(target),
+        rows=Num(made.entries_n), lots=made.lots_n, size=Num(made.bytes_n / 1e6, "MB", 1),
+    )  # fmt: skip
+    if elsewhere and not farm.reading_only:
+        at = farm.time.local(made.copied_at_utc_s).isoformat()
+        farm.save_things(replace(farm.things, settings=farm.things.settings | {STICK: at}))
+    return Done(Changes(things=True), (), label)
+
+
+def next_season(farm: OpenFarm) -> str:
+    """The two figures of the season after this one."""
+    return f"{(int(farm.things.farm.season) + 1) % 100:02d}"
+
+
+def carry_on(farm: OpenFarm, folder: Path, season: str) -> Path:
+    """Carry over into the next season's own file in a folder, its days a year later; returns that file."""
+    own = farm.things.farm
+    path = free_path(folder, own.name, season)
+    first, last = (_year_later(day) for day in (own.first_day, own.last_day))
+    carry_over(farm, path, season, farm.written_now(), first_day=first, last_day=last).close()
+    return path
+
+
+def _year_later(day: str) -> str:
+    return f"{int(day[:4]) + 1}{day[4:]}" if day and day[5:] != "02-29" else ""
 
 
 def carry_over(

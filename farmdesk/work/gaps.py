@@ -10,12 +10,14 @@ from farmdesk.picture.fold import LotPicture
 from farmdesk.picture.measures import fills, method_of
 from farmdesk.picture.picture import Picture
 from farmdesk.text import N_, Day, Num, Text, kg
+from farmdesk.work.carrying import STICK, stick_copy_utc_s
 from farmdesk.work.forecasts import now_of
 from farmdesk.work.portions import portions
 from farmdesk.work.stories import Gap
 
 READ_EVERY_H = 24.0  # a bed is read each afternoon; half a day more is a gap (common practice, no source)
 IN_USE_D = 3.0  # an instrument read with in the last days is in use
+SATURDAY, STICK_EVERY_D = 5, 7  # the day of the week, and how old a copy on a stick may be [d]; the farm's habit
 PLATFORM_FRAC, PLATFORM_G = 0.01, 2000  # platform and sacks may differ by 1 % or 2 kg (common practice)
 
 
@@ -37,6 +39,7 @@ def gaps(picture: Picture) -> tuple[Gap, ...]:
         rows += _platform(picture, lot)
     rows += _instruments(picture)
     rows += _weather(picture)
+    rows += _stick(picture)
     return tuple(gap for _, gap in sorted(rows, key=lambda row: (row[0], str(row[1].text))))
 
 
@@ -159,6 +162,27 @@ def _instruments(picture: Picture) -> list[tuple[float, Gap]]:
             text = N_("gaps", "{code}: last good check {day}, {n} ago", code=code, day=day, n=Num(days, "d"))
             rows.append((float(at), Gap("doubtful", text, quantity=code)))
     return rows
+
+
+def _stick(picture: Picture) -> list[tuple[float, Gap]]:
+    """From a Saturday on, where the season was not copied onto another disk for a week; the copy takes it away."""
+    time, now = picture.time, now_of(picture)
+    if picture.things.farm.practice or not picture.book.by_id:
+        return []
+    today = time.farm_day(now)
+    saturday = today - timedelta(days=(today.weekday() - SATURDAY) % 7)
+    made = stick_copy_utc_s(picture.things, time)
+    first = min(entry.written_utc_s for entry in picture.book.by_id.values())
+    since = time.farm_day(first if made is None else made)
+    if (saturday - since).days < STICK_EVERY_D:
+        return []
+    day = Day(since, weekday=True)
+    text = (
+        N_("gaps", "no copy on a stick yet; the season began {day}", day=day)
+        if made is None
+        else N_("gaps", "last copy on a stick {day}: put the stick in", day=day)
+    )
+    return [(float(time.instant(saturday, 12)), Gap("missing", text, quantity=STICK))]
 
 
 def _weather(picture: Picture) -> list[tuple[float, Gap]]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import shutil
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from farmdesk import clock, paths
@@ -69,6 +69,39 @@ def _build(path: Path, until_utc_s: int | None = None) -> None:
         farm.save_things(replace(farm.things, settings={**farm.things.settings, OPENS_AT: local.isoformat()}))
     farm.close()
     part.replace(path)
+
+
+@dataclass(frozen=True, slots=True)
+class SeasonOnDisk:
+    """A season file that lies on this computer, its size [bytes], and when it was last changed [UTC s]."""
+
+    path: Path
+    farm: str
+    season: str
+    bytes_n: int
+    changed_utc_s: int
+
+
+def others(open_path: Path, file_id: str) -> list[SeasonOnDisk]:
+    """The farm's other season files in the data folder and beside the open one, the newest season first.
+
+    Practice seasons, copies of the open one (they carry its `file_id`) and files that cannot be read are left out.
+    """
+    from farmdesk.notebook.season_file import SeasonFile
+
+    found = []
+    for path in sorted({p.resolve() for d in (paths.data_folder(), open_path.parent) for p in d.glob(f"*{SUFFIX}")}):
+        if path == open_path.resolve():
+            continue
+        try:
+            with SeasonFile.open(path, read_only=True) as file:
+                farm, is_copy = file.things.farm, file.file_id == file_id
+        except FileTrouble:
+            continue
+        if not farm.practice and not is_copy:
+            about = path.stat()
+            found.append(SeasonOnDisk(path, farm.name, farm.season, about.st_size, int(about.st_mtime)))
+    return sorted(found, key=lambda one: one.season, reverse=True)
 
 
 def verify(path: Path) -> list[Problem]:

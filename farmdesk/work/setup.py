@@ -86,6 +86,16 @@ def begin_farm(path: Path, name: str, season: str, zone: str, *, first_day: str 
     return OpenFarm.create(path, Things(farm, methods=methods))
 
 
+def free_path(folder: Path, name: str, season: str) -> Path:
+    """A file name for a farm's season that is not taken: `la-ladera-26.season`, then `la-ladera-26-2.season`."""
+    plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().casefold()
+    stem = "-".join([*re.findall(r"[a-z0-9]+", plain), season])
+    path, n = folder / f"{stem}{SUFFIX}", 2
+    while path.exists():
+        path, n = folder / f"{stem}-{n}{SUFFIX}", n + 1
+    return path
+
+
 def begin_season(
     folder: Path, name: str, season: str, zone: str, width: str, length: str, *, answers: dict[str, str] | None = None
 ) -> Path:
@@ -104,13 +114,7 @@ def begin_season(
     size_m = [side.value for side in typed]
     if len(size_m) == 1 or any(side.value <= 0 or side.unit != "m" for side in typed):
         raise NotPossible(N_("setup", "A bed needs its width and its length in metres; or leave both empty."))
-    plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().casefold()
-    stem = "-".join([*re.findall(r"[a-z0-9]+", plain), season]) or season
-    path = folder / f"{stem}{SUFFIX}"
-    for n in range(2, 100):
-        if not path.exists():
-            break
-        path = folder / f"{stem}-{n}{SUFFIX}"
+    path = free_path(folder, name, season)
     farm = begin_farm(path, name, season, known[0])
     try:
         if size_m:

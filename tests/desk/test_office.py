@@ -9,7 +9,6 @@ from PySide6.QtWidgets import QApplication
 
 from farmdesk.desk.go import Target
 from farmdesk.desk.theme import look
-from farmdesk.notebook.season_file import SeasonFile
 from tests.desk.evening import open_window, season_copy
 from tests.desk.samples import EVENING, jan
 
@@ -206,23 +205,6 @@ def test_the_farm_says_what_it_has(window, path):
     assert page.rows.table.rowCount() == 28
     page.registers._words[4].click()
     assert [cell(page.rows, row, 0) for row in range(4)] == ["W", "X", "N", "A"]
-
-
-def test_a_copy_is_made_and_told(window, tmp_path, path):
-    page = page_of(window, "farm")
-    page.copy_to(str(tmp_path / "stick.season"))
-    assert "copied, opened and compared" in window.notice.sentence
-    with SeasonFile.open(tmp_path / "stick.season", read_only=True) as copy:
-        assert len(copy.entries()) == len(window.lanes._farm.picture.book.by_id)
-    page.copy_to(str(tmp_path / "nowhere" / "stick.season"))
-    assert "copied, opened" not in window.notice.sentence
-    assert window.notice.sentence
-
-
-def test_the_file_is_verified(qtbot, window):
-    page = page_of(window, "farm")
-    qtbot.keyClick(page, KEY.Key_V)
-    assert window.notice.sentence == "The file is whole, and as it was written."
 
 
 def test_settings_are_asked_for(qtbot, window):

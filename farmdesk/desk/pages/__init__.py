@@ -64,6 +64,7 @@ PAGES = {
     "papers": "farmdesk.desk.pages.papers:PapersPage",
     "farm": "farmdesk.desk.pages.farm:FarmPage",
     "begin": "farmdesk.desk.pages.begin:BeginPage",  # n on Farm: a farm of one's own
+    "care": "farmdesk.desk.pages.care:CarePage",  # c on Farm: copies, restores, everything out, seasons
     "registers": "farmdesk.desk.pages.registers:RegistersPage",  # r on Farm
 }
 TURN = "t"  # the letter that turns pictures into tables

@@ -11,19 +11,20 @@ from PySide6.QtCore import Slot
 from PySide6.QtGui import QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QFileDialog, QWidget
 
+from farmdesk.desk.go import Target
 from farmdesk.desk.habits import LOOKS
 from farmdesk.desk.pages import Action, Desk, Page
-from farmdesk.desk.problems import lines
 from farmdesk.desk.tables.rows import Rows
 from farmdesk.desk.theme import SEMIBOLD, SIZES, look
 from farmdesk.desk.widgets.choices import HIGH_PX as CHOICE_PX
 from farmdesk.desk.widgets.choices import Choices
 from farmdesk.desk.widgets.ink import Ink
+from farmdesk.desk.widgets.keys import HIGH_PX as KEYS_PX
 from farmdesk.desk.widgets.keys import KeyRow
 from farmdesk.desk.widgets.title import HEIGHT_PX, Title
 from farmdesk.desk.words import LANGUAGES
 from farmdesk.picture.things import Things
-from farmdesk.work.seasons import SUFFIX, verify
+from farmdesk.work.seasons import SUFFIX
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
@@ -62,6 +63,7 @@ class FarmPage(Page):
         self.look_choice.chosen.connect(self._look)
         self.size_choice.chosen.connect(self._letters)
         self.registers.chosen.connect(self._register)
+        self.rows.activated.connect(self._to_register)
         self._offer()
 
     def _offer(self) -> None:
@@ -106,15 +108,25 @@ class FarmPage(Page):
 
     def letters(self) -> Sequence[Action]:
         found = [
+            Action("r", self.tr("change the registers"), self._to_register),
+            Action("c", self.tr("care of the data"), self._to_care),
+            Action("n", self.tr("new farm"), self._to_begin),
             Action("o", self.tr("open a season"), self._ask_open),
-            Action("c", self.tr("copy"), self._ask_copy),
-            Action("v", self.tr("verify"), self._verify),
         ]
         if self.desk.practice:
             found.append(Action("e", self.tr("end of the season"), self.desk.back_to_now))
         else:
             found.append(Action("h", self.tr("practice season"), self._to_practice))
         return found
+
+    def _to_register(self) -> None:
+        self.desk.go(Target("register", self.register))
+
+    def _to_care(self) -> None:
+        self.desk.go(Target("page", "care"))
+
+    def _to_begin(self) -> None:
+        self.desk.go(Target("page", "begin"))
 
     # the registers
 
@@ -208,37 +220,6 @@ class FarmPage(Page):
         """Open another season."""
         self.desk.open_season.emit(Path(path))
 
-    def _ask_copy(self) -> None:
-        asked = self._dialog(self.tr("Where is the copy to lie? A stick that is kept elsewhere is best."))
-        asked.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-        asked.fileSelected.connect(self.copy_to)
-        asked.open()
-
-    @Slot(str)
-    def copy_to(self, path: str) -> None:
-        """Make a checked copy of this season."""
-        self.desk.lanes.ask(lambda farm: farm.file.copy_to(Path(path)), self._copied)
-
-    @Slot(object)
-    def _copied(self, report: Any) -> None:
-        told = self.tr("{file} was copied, opened and compared: {n} rows, the same.")
-        self.desk.tell(told.format(file=str(report.path), n=self.desk.words.number(report.entries_n)))
-
-    def _verify(self) -> None:
-        self.title.reading(0.0, self.tr("reading every row"))
-        self.desk.lanes.ask(lambda farm: verify(farm.file.path), self._verified, self._not_verified)
-
-    @Slot(object)
-    def _verified(self, problems: Any) -> None:
-        self.title.reading(1.0)
-        said = lines(problems, self.desk.words)
-        self.desk.tell(" ".join(said[:3]) if said else self.tr("The file is whole, and as it was written."))
-
-    @Slot(object)
-    def _not_verified(self, error: Exception) -> None:
-        self.title.reading(1.0)
-        self.desk.lanes.stray(error)
-
     def _to_practice(self) -> None:
         self.desk.open_season.emit(None)
 
@@ -253,11 +234,11 @@ class FarmPage(Page):
         for choice in (self.language, self.look_choice, self.size_choice):
             choice.move(left, y)
             y += px(22) + px(CHOICE_PX) + px(12)
-        self.keys.move(left - px(4), y + px(4))
+        self.keys.move(left - px(4), self.height() - px(KEYS_PX + 4))
         right = left + px(LEFT_PX) + px(32)
         self.registers.move(right, top)
         table = top + px(22) + px(CHOICE_PX) + px(10)
-        self.rows.setGeometry(right, table, left + wide - right, self.height() - table - px(6))
+        self.rows.setGeometry(right, table, left + wide - right, self.height() - table - px(KEYS_PX + 12))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         px = look().px
@@ -268,4 +249,4 @@ class FarmPage(Page):
                 fact = ink.fitted(fact, px(LEFT_PX), 15, SEMIBOLD if i == 0 else 400)
                 ink.text(px(MARGIN_PX), y + px(24 + i * LINE_PX), fact, 15, SEMIBOLD if i == 0 else 400)
             x = px(MARGIN_PX + LEFT_PX + 16)
-            ink.upright(x, px(HEIGHT_PX + 16), self.height() - px(10), 1, "hair")
+            ink.upright(x, px(HEIGHT_PX + 16), self.height() - px(KEYS_PX + 12), 1, "hair")

@@ -128,7 +128,9 @@ class TodayPage(Page):
 
     def _answer(self, gap: Gap) -> None:
         """Where the missing thing can be written: its bed or its lot."""
-        if gap.lot:
+        if gap.quantity == "stick_copy":
+            self.desk.go(Target("page", "care"))
+        elif gap.lot:
             self.desk.go(Target("lot", gap.lot))
         elif gap.place:
             self.desk.go(Target("bed", gap.place))
@@ -139,7 +141,7 @@ class TodayPage(Page):
         gap, why = self.gaps.current, self.desk.why_not_write()
         if gap is None:
             return
-        if why or not gap.quantity:
+        if why or not gap.quantity or not gap.day:
             self.desk.tell(why or self.tr("This one cannot be answered with “not measured”; Enter goes to it."))
             return
         from farmdesk.work.keeping import not_measured
