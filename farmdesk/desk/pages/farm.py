@@ -15,7 +15,7 @@ from farmdesk.desk.go import Target
 from farmdesk.desk.habits import LOOKS
 from farmdesk.desk.pages import Action, Desk, Page
 from farmdesk.desk.tables.rows import Rows
-from farmdesk.desk.theme import SEMIBOLD, SIZES, look
+from farmdesk.desk.theme import SEMIBOLD, SERIF, SIZES, look
 from farmdesk.desk.widgets.choices import HIGH_PX as CHOICE_PX
 from farmdesk.desk.widgets.choices import Choices
 from farmdesk.desk.widgets.ink import Ink
@@ -176,6 +176,8 @@ class FarmPage(Page):
                 heads = [self.tr("buyer"), self.tr("kind")]
                 rows = [[b.code, b.kind] for b in about.buyers.values()]
         self.rows.fill(heads, rows)
+        self.rows.setVisible(bool(rows))
+        self.update()
 
     def _span(self, low: float | None, high: float | None, decimals: int) -> str:
         say = self.desk.words.number
@@ -248,5 +250,8 @@ class FarmPage(Page):
             for i, fact in enumerate(self._facts()):
                 fact = ink.fitted(fact, px(LEFT_PX), 15, SEMIBOLD if i == 0 else 400)
                 ink.text(px(MARGIN_PX), y + px(24 + i * LINE_PX), fact, 15, SEMIBOLD if i == 0 else 400)
+            if self.rows.isHidden() and self.story is not None:
+                said = self.tr("Nothing is written here yet; r begins.")
+                ink.text(self.rows.x(), self.rows.y() + px(24), said, 17, family=SERIF)
             x = px(MARGIN_PX + LEFT_PX + 16)
             ink.upright(x, px(HEIGHT_PX + 16), self.height() - px(KEYS_PX + 12), 1, "hair")

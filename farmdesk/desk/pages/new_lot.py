@@ -71,7 +71,8 @@ class NewLotView(ShortForm):
         def begin(farm: OpenFarm, answers: dict[str, str]) -> Done:
             from farmdesk.work.picking import begin_lot
 
-            at = farm.written_now()
+            # without an hour it began with its work day: slips of this morning are typed in the evening
+            at = farm.time.instant(farm.time.farm_day(farm.written_now()), farm.time.day_starts_h)
             return begin_lot(
                 farm, letter, at, code=code, alias=values["alias"], hand=Hand("processor", answers=answers)
             )
