@@ -153,6 +153,208 @@
     </message>
 </context>
 <context>
+    <name>CareActs</name>
+    <message>
+        <source>Into which folder? It must be new or empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No stick is found. Put it in, or type a folder on another disk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set-up and stock go into a new season. Which two figures does it carry?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped. What was written so far lies in {folder}: {tables} tables, {rows} rows, {sheets} sheets.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is whole, and as it was written.</source>
+        <translation type="unfinished">El archivo está completo y como se escribió.</translation>
+    </message>
+    <message>
+        <source>The first fault: {fault} ({more})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The practice season is not carried over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no copy yet; one is made each time the program closes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where is the copy to lie instead?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where is the copy to lie? This disk was found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carrying over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copying, opening and comparing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>faults in all: {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>opening and counting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reading every row</source>
+        <translation type="unfinished">leyendo cada renglón</translation>
+    </message>
+    <message>
+        <source>{n} of {all} rows and sheets; Esc stops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{tables} tables with {rows} rows, season.json and {sheets} lot sheets lie in {folder}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{text} Its last row was written {last}. The folder it was tried in is gone again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CarePage</name>
+    <message>
+        <source>Care of the data</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copies on this computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done just now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter opens one to be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the practice season nothing can be lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None yet; one is made each time the program closes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other seasons here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seasons on this computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last copy on a stick was made {at}, {n} days ago.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last copy on a stick was made {at}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The season file</source>
+        <translation type="unfinished">El archivo de la temporada</translation>
+    </message>
+    <message>
+        <source>There is no copy on a stick yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carry over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copy to the stick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everything out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>farm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>one of the last 14</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>past seasons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the last 14, and the last of each month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the month’s last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>try a restore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>verify</source>
+        <translation type="unfinished">verificar</translation>
+    </message>
+    <message>
+        <source>{name}, season {season}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{rows} rows, {lots} lots, {size}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Chart</name>
     <message>
         <source>There is nothing to draw yet.</source>
@@ -679,8 +881,20 @@
         <translation>oscuro</translation>
     </message>
     <message>
+        <source>Nothing is written here yet; r begins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>as drawn</source>
         <translation>normal</translation>
+    </message>
+    <message>
+        <source>care of the data</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change the registers</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>end of the season</source>
@@ -747,14 +961,6 @@
         <translation>abrir temporada</translation>
     </message>
     <message>
-        <source>copy</source>
-        <translation>copia</translation>
-    </message>
-    <message>
-        <source>verify</source>
-        <translation>verificar</translation>
-    </message>
-    <message>
         <source>practice season</source>
         <translation>temporada de práctica</translation>
     </message>
@@ -801,6 +1007,10 @@
     <message>
         <source>cover</source>
         <translation>cubierta</translation>
+    </message>
+    <message>
+        <source>new farm</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>to cover</source>
@@ -885,22 +1095,6 @@
     <message>
         <source>Which season is to be opened?</source>
         <translation>¿Qué temporada se abre?</translation>
-    </message>
-    <message>
-        <source>Where is the copy to lie? A stick that is kept elsewhere is best.</source>
-        <translation>¿Dónde queda la copia? Lo mejor es una memoria que se guarde en otro lugar.</translation>
-    </message>
-    <message>
-        <source>{file} was copied, opened and compared: {n} rows, the same.</source>
-        <translation>{file} se copió, se abrió y se comparó: {n} renglones, igual.</translation>
-    </message>
-    <message>
-        <source>reading every row</source>
-        <translation>leyendo cada renglón</translation>
-    </message>
-    <message>
-        <source>The file is whole, and as it was written.</source>
-        <translation>El archivo está completo y como se escribió.</translation>
     </message>
     <message>
         <source>The season file</source>
@@ -3839,6 +4033,14 @@
         <translation>Elegir otra carpeta, o hacer espacio.</translation>
     </message>
     <message>
+        <source>Put the stick in, or name a folder that is there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is the disk the season itself lies on: when it goes, both go. Is there another one?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The copy opens and holds all of it: {entries} rows, {lots} lots.</source>
         <translation>La copia abre y tiene todo: {entries} renglones, {lots} lotes.</translation>
     </message>
@@ -3857,6 +4059,18 @@
     <message>
         <source>The next season is two other figures than {season}.</source>
         <translation>La próxima temporada son otras dos cifras que {season}.</translation>
+    </message>
+    <message>
+        <source>There is no folder {folder}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copy it there all the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file} holds {rows} rows and {lots} lots, {size}; it was opened and compared</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{lot} carried over</source>
@@ -5311,6 +5525,14 @@
     <message>
         <source>beds {places}</source>
         <translation>camas {places}</translation>
+    </message>
+    <message>
+        <source>last copy on a stick {day}: put the stick in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no copy on a stick yet; the season began {day}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>sample of {lot} to {buyer}: due {day}, not arrived</source>
