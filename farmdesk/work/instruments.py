@@ -82,17 +82,20 @@ def _trust(code: str, quantity: str, every_d: int, checks: Sequence[tuple[int, b
     A check that comes within a day after the interval is in time: bands that nearly touch are one.
     """
     bands: list[tuple[int, int]] = []
+    was_right = False
     for i, (at, passed) in enumerate(checks):
         if not passed:
+            was_right = False
             continue
         failed = next((later for later, fine in checks[i + 1 :] if not fine), None)
         until = at + every_d * DAY_S if every_d else max(now, at)
         if failed is not None:
             until = min(until, failed)
-        if bands and at <= bands[-1][1] + DAY_S:
+        if was_right and at <= bands[-1][1] + DAY_S:
             bands[-1] = (bands[-1][0], max(bands[-1][1], until))
         else:
             bands.append((at, until))
+        was_right = True
     overdue = bands[-1][1] if bands and bands[-1][1] + DAY_S < now else None
     return Trust(code, quantity, every_d, tuple(bands), checks[-1] if checks else None, overdue)
 

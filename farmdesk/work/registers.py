@@ -337,7 +337,7 @@ def take_out(farm: OpenFarm, register: str, code: str, *, hand: Hand = Hand()) -
     n = named_n(farm, register, code)
     if n:
         raise NotPossible(
-            N_("registers", "{code} is named in {n} rows of the notebook, so it stays.", code=code, n=n),
+            N_("registers", "{code} is named in the notebook ({n}×), so it stays.", code=code, n=n),
             N_("registers", "What has been written must always be able to say what it was about."),
         )
     text = N_("registers", "No row names {code}. Take it out of the register?", code=code)

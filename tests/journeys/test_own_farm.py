@@ -34,7 +34,7 @@ class Typist:
         return QApplication.focusWidget()
 
     def type(self, text: str) -> None:
-        """Type signs into whatever has the keys; \\n is Enter, \\b Escape."""
+        """Type signs into whatever has the keys; a new line is Enter, a backspace is Escape."""
         for sign in text:
             widget = self.focus()
             self.keys += 1
