@@ -229,7 +229,9 @@ def copy_to_stick(farm: OpenFarm, target: Path, *, hand: Hand = Hand()) -> Done:
         target = target / farm.file.path.name
     elsewhere = not same_disk(farm.file.path, target)
     if not elsewhere:
-        text = N_("carrying", "That is the disk the season itself lies on: when it goes, both go. Is there another one?")
+        text = N_(
+            "carrying", "That is the disk the season itself lies on: when it goes, both go. Is there another one?"
+        )
         ask(hand, "target", "disk", text, Answer("keep", N_("carrying", "copy it there all the same")))
     made = farm.file.copy_to(target)
     label = N_(

@@ -156,158 +156,158 @@
     <name>CareActs</name>
     <message>
         <source>Into which folder? It must be new or empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿En qué carpeta? Tiene que ser nueva o estar vacía.</translation>
     </message>
     <message>
         <source>No stick is found. Put it in, or type a folder on another disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se encuentra ninguna memoria. Conéctela, o escriba una carpeta en otro disco.</translation>
     </message>
     <message>
         <source>Set-up and stock go into a new season. Which two figures does it carry?</source>
-        <translation type="unfinished"></translation>
+        <translation>La finca y las existencias pasan a una temporada nueva. ¿Qué dos cifras lleva?</translation>
     </message>
     <message>
         <source>Stopped. What was written so far lies in {folder}: {tables} tables, {rows} rows, {sheets} sheets.</source>
-        <translation type="unfinished"></translation>
+        <translation>Detenido. Lo escrito hasta aquí está en {folder}: {tables} tablas, {rows} filas, {sheets} hojas.</translation>
     </message>
     <message>
         <source>The file is whole, and as it was written.</source>
-        <translation type="unfinished">El archivo está completo y como se escribió.</translation>
+        <translation>El archivo está entero y tal como se escribió.</translation>
     </message>
     <message>
         <source>The first fault: {fault} ({more})</source>
-        <translation type="unfinished"></translation>
+        <translation>La primera falla: {fault} ({more})</translation>
     </message>
     <message>
         <source>The practice season is not carried over.</source>
-        <translation type="unfinished"></translation>
+        <translation>La temporada de práctica no pasa a otra.</translation>
     </message>
     <message>
         <source>There is no copy yet; one is made each time the program closes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay copia; se hace una cada vez que se cierra el programa.</translation>
     </message>
     <message>
         <source>Where is the copy to lie instead?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Dónde debe quedar la copia entonces?</translation>
     </message>
     <message>
         <source>Where is the copy to lie? This disk was found.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Dónde debe quedar la copia? Se encontró este disco.</translation>
     </message>
     <message>
         <source>carrying over</source>
-        <translation type="unfinished"></translation>
+        <translation>pasando a la temporada nueva</translation>
     </message>
     <message>
         <source>copying, opening and comparing</source>
-        <translation type="unfinished"></translation>
+        <translation>copiando, abriendo y comparando</translation>
     </message>
     <message>
         <source>faults in all: {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>fallas en total: {n}</translation>
     </message>
     <message>
         <source>opening</source>
-        <translation type="unfinished"></translation>
+        <translation>abriendo</translation>
     </message>
     <message>
         <source>opening and counting</source>
-        <translation type="unfinished"></translation>
+        <translation>abriendo y contando</translation>
     </message>
     <message>
         <source>reading every row</source>
-        <translation type="unfinished">leyendo cada renglón</translation>
+        <translation>leyendo cada fila</translation>
     </message>
     <message>
         <source>{n} of {all} rows and sheets; Esc stops</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} de {all} filas y hojas; Esc detiene</translation>
     </message>
     <message>
         <source>{tables} tables with {rows} rows, season.json and {sheets} lot sheets lie in {folder}.</source>
-        <translation type="unfinished"></translation>
+        <translation>En {folder} quedan {tables} tablas con {rows} filas, season.json y {sheets} hojas de lote.</translation>
     </message>
     <message>
         <source>{text} Its last row was written {last}. The folder it was tried in is gone again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} Su última fila se escribió el {last}. La carpeta de la prueba ya se borró.</translation>
     </message>
 </context>
 <context>
     <name>CarePage</name>
     <message>
         <source>Care of the data</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuidado de los datos</translation>
     </message>
     <message>
         <source>Copies on this computer</source>
-        <translation type="unfinished"></translation>
+        <translation>Copias en esta computadora</translation>
     </message>
     <message>
         <source>Done just now</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho ahora mismo</translation>
     </message>
     <message>
         <source>Enter opens one to be read</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrar abre una para leerla</translation>
     </message>
     <message>
         <source>In the practice season nothing can be lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>En la temporada de práctica no se puede perder nada.</translation>
     </message>
     <message>
         <source>None yet; one is made each time the program closes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna todavía; se hace una cada vez que se cierra el programa.</translation>
     </message>
     <message>
         <source>Other seasons here</source>
-        <translation type="unfinished"></translation>
+        <translation>Otras temporadas aquí</translation>
     </message>
     <message>
         <source>Seasons on this computer</source>
-        <translation type="unfinished"></translation>
+        <translation>Temporadas en esta computadora</translation>
     </message>
     <message>
         <source>The last copy on a stick was made {at}, {n} days ago.</source>
-        <translation type="unfinished"></translation>
+        <translation>La última copia en una memoria se hizo el {at}, hace {n} días.</translation>
     </message>
     <message>
         <source>The last copy on a stick was made {at}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La última copia en una memoria se hizo el {at}.</translation>
     </message>
     <message>
         <source>The season file</source>
-        <translation type="unfinished">El archivo de la temporada</translation>
+        <translation>El archivo de la temporada</translation>
     </message>
     <message>
         <source>There is no copy on a stick yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay copia en una memoria.</translation>
     </message>
     <message>
         <source>carry over</source>
-        <translation type="unfinished"></translation>
+        <translation>pasar a otra temporada</translation>
     </message>
     <message>
         <source>copy to the stick</source>
-        <translation type="unfinished"></translation>
+        <translation>copiar a la memoria</translation>
     </message>
     <message>
         <source>everything out</source>
-        <translation type="unfinished"></translation>
+        <translation>sacar todo</translation>
     </message>
     <message>
         <source>farm</source>
-        <translation type="unfinished"></translation>
+        <translation>finca</translation>
     </message>
     <message>
         <source>kept as</source>
-        <translation type="unfinished"></translation>
+        <translation>se guarda como</translation>
     </message>
     <message>
         <source>last written</source>
-        <translation type="unfinished"></translation>
+        <translation>último escrito</translation>
     </message>
     <message>
         <source>made</source>
-        <translation type="unfinished"></translation>
+        <translation>hecha</translation>
     </message>
     <message>
         <source>none</source>
@@ -315,43 +315,43 @@
     </message>
     <message>
         <source>one of the last 14</source>
-        <translation type="unfinished"></translation>
+        <translation>una de las últimas 14</translation>
     </message>
     <message>
         <source>past seasons</source>
-        <translation type="unfinished"></translation>
+        <translation>temporadas pasadas</translation>
     </message>
     <message>
         <source>season</source>
-        <translation type="unfinished"></translation>
+        <translation>temporada</translation>
     </message>
     <message>
         <source>size</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño</translation>
     </message>
     <message>
         <source>the last 14, and the last of each month</source>
-        <translation type="unfinished"></translation>
+        <translation>las últimas 14, y la última de cada mes</translation>
     </message>
     <message>
         <source>the month’s last</source>
-        <translation type="unfinished"></translation>
+        <translation>la última del mes</translation>
     </message>
     <message>
         <source>try a restore</source>
-        <translation type="unfinished"></translation>
+        <translation>probar una copia</translation>
     </message>
     <message>
         <source>verify</source>
-        <translation type="unfinished">verificar</translation>
+        <translation>verificar</translation>
     </message>
     <message>
         <source>{name}, season {season}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, temporada {season}</translation>
     </message>
     <message>
         <source>{rows} rows, {lots} lots, {size}</source>
-        <translation type="unfinished"></translation>
+        <translation>{rows} filas, {lots} lotes, {size}</translation>
     </message>
 </context>
 <context>
@@ -882,7 +882,7 @@
     </message>
     <message>
         <source>Nothing is written here yet; r begins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay nada escrito todavía; r empieza.</translation>
     </message>
     <message>
         <source>as drawn</source>
@@ -890,11 +890,11 @@
     </message>
     <message>
         <source>care of the data</source>
-        <translation type="unfinished"></translation>
+        <translation>cuidado de los datos</translation>
     </message>
     <message>
         <source>change the registers</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiar los registros</translation>
     </message>
     <message>
         <source>end of the season</source>
@@ -1010,7 +1010,7 @@
     </message>
     <message>
         <source>new farm</source>
-        <translation type="unfinished"></translation>
+        <translation>finca nueva</translation>
     </message>
     <message>
         <source>to cover</source>
@@ -4034,11 +4034,11 @@
     </message>
     <message>
         <source>Put the stick in, or name a folder that is there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conecte la memoria, o escriba una carpeta que exista.</translation>
     </message>
     <message>
         <source>That is the disk the season itself lies on: when it goes, both go. Is there another one?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese es el disco donde está la misma temporada: si se daña, se pierden las dos. ¿Hay otro?</translation>
     </message>
     <message>
         <source>The copy opens and holds all of it: {entries} rows, {lots} lots.</source>
@@ -4062,15 +4062,15 @@
     </message>
     <message>
         <source>There is no folder {folder}.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ninguna carpeta {folder}.</translation>
     </message>
     <message>
         <source>copy it there all the same</source>
-        <translation type="unfinished"></translation>
+        <translation>copiarla ahí de todos modos</translation>
     </message>
     <message>
         <source>{file} holds {rows} rows and {lots} lots, {size}; it was opened and compared</source>
-        <translation type="unfinished"></translation>
+        <translation>{file} tiene {rows} filas y {lots} lotes, {size}; se abrió y se comparó</translation>
     </message>
     <message>
         <source>{lot} carried over</source>
@@ -5528,11 +5528,11 @@
     </message>
     <message>
         <source>last copy on a stick {day}: put the stick in</source>
-        <translation type="unfinished"></translation>
+        <translation>última copia en la memoria {day}: conecte la memoria</translation>
     </message>
     <message>
         <source>no copy on a stick yet; the season began {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>todavía no hay copia en la memoria; la temporada empezó {day}</translation>
     </message>
     <message>
         <source>sample of {lot} to {buyer}: due {day}, not arrived</source>
@@ -8112,8 +8112,8 @@
         <translation>{box}: «{typed}» no es ninguno de {ways}.</translation>
     </message>
     <message>
-        <source>{code} is named in {n} rows of the notebook, so it stays.</source>
-        <translation>{code} aparece en {n} filas del cuaderno, así que se queda.</translation>
+        <source>{code} is named in the notebook ({n}×), so it stays.</source>
+        <translation>{code} se nombra en el cuaderno ({n}×), por eso se queda.</translation>
     </message>
     <message>
         <source>{n} {way}</source>

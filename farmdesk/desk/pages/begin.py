@@ -189,5 +189,5 @@ def _season() -> str:
 
 def _zone() -> str:
     """The computer's own zone, where it has one."""
-    name = QTimeZone.systemTimeZoneId().data().decode("ascii", "ignore")
+    name = bytes(QTimeZone.systemTimeZoneId().data()).decode("ascii", "ignore")
     return name if name in clock.zones_like(name) else "UTC"

@@ -149,17 +149,16 @@ class CarePage(CareActs):
                 ink.text(left, top + px(80), words, 17, family=SERIF)
             ink.upright(right - px(GUTTER_PX / 2), top - px(10), self.copies.geometry().bottom(), 1, "hair")
             ink.heading(right, top, self.tr("The season file"))
-            y = top + px(26)
+            y: float = top + px(26)
             for n, fact in enumerate(self._facts(story)):
                 weight = SEMIBOLD if n == 0 else 400
                 ink.text(right, y, ink.fitted(fact, room, 15, weight), 15, weight)
                 y += px(LINE_PX)
             ink.heading(right, self._seasons_top - px(12), self.tr("Other seasons here"),
                         self.tr("Enter opens one to be read") if story.seasons else self.tr("none"))  # fmt: skip
-            y = self._said_top
+            y = self._said_top + (px(12) if self.said else 0)
             if self.said:
-                ink.heading(right, y - px(14), self.tr("Done just now"))
-                y += px(12)
+                ink.heading(right, self._said_top - px(14), self.tr("Done just now"))
             for n, told in enumerate(self.said):
                 y = ink.wrapped(right, y, room, told, 17, color="ink" if n == 0 else "ink2", family=SERIF) + px(8)
 
