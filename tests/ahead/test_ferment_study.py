@@ -1,8 +1,8 @@
 """Asked about made-up ferments, the ranges hold their share of ends, and recover where the settings are wrong.
 
 Lots come from the settings' own curve and spread, so that the printed bounds can be held; the farm that is slower
-than the settings, and the paper strip taken for a meter, are what goes wrong in life. The quick study asks 400 lots a
-style (three seeds) at one count of readings each, the long one at all of them.
+than the settings, and the paper strip taken for a meter, are what goes wrong in life. Each lot is asked at every count of
+readings, and the answers pooled: 402 lots a style over three seeds in every run, 400 a seed in the long study.
 """
 
 from __future__ import annotations
@@ -53,14 +53,14 @@ def ask(style, curve, end, readings_n, rng, wider, noise=0.07, paper=False):
     return low <= end <= high, quarter <= end <= three
 
 
-def held(style, seeds, lots_n, wider, counts=COUNTS, every_count=False, **other):
+def held(style, seeds, lots_n, wider, counts=COUNTS, **other):
     """Shares of ends inside the 80 and the 50 % range."""
     inside = []
     slower = other.pop("slower", 1.0)
     for seed in seeds:
         rng = np.random.default_rng(1000 + seed)
-        for i, (curve, end) in enumerate(curves(style, seed, lots_n, slower)):
-            for readings_n in counts if every_count else (counts[i % len(counts)],):
+        for curve, end in curves(style, seed, lots_n, slower):
+            for readings_n in counts:
                 got = ask(style, curve, end, readings_n, rng, wider, **other)
                 if got is not None:
                     inside.append(got)
@@ -82,15 +82,15 @@ def test_wider_until_five_own_lots_they_hold_more(style: str) -> None:
 
 
 def test_a_farm_slower_than_the_settings_is_caught_by_the_wider_prior() -> None:
-    trusting, _ = held("washed", SEEDS, 80, 1.0, (2, 4, 6), slower=1.65)
-    careful, _ = held("washed", SEEDS, 80, 1.5, (2, 4, 6), slower=1.65)
+    trusting, _ = held("washed", SEEDS, 40, 1.0, (2, 4, 6), slower=1.65)
+    careful, _ = held("washed", SEEDS, 40, 1.5, (2, 4, 6), slower=1.65)
     assert trusting < 0.72
     assert careful >= 0.78
 
 
 def test_paper_must_be_called_paper() -> None:
-    as_meter, _ = held("washed", SEEDS, 60, 1.0, (4, 6, 8), noise=0.25, paper=False)
-    as_paper, _ = held("washed", SEEDS, 60, 1.0, (4, 6, 8), noise=0.25, paper=True)
+    as_meter, _ = held("washed", SEEDS, 30, 1.0, (4, 6, 8), noise=0.25, paper=False)
+    as_paper, _ = held("washed", SEEDS, 30, 1.0, (4, 6, 8), noise=0.25, paper=True)
     assert as_meter < 0.76
     assert as_paper >= 0.76
 
@@ -100,6 +100,6 @@ def test_paper_must_be_called_paper() -> None:
 @pytest.mark.parametrize("style", STYLES)
 def test_the_long_study(style: str, seed: int) -> None:
     for wider, eighty_in, fifty_in in ((1.0, (0.72, 0.90), (0.42, 0.62)), (1.5, (0.80, 0.97), (0.48, 0.72))):
-        eighty, fifty = held(style, (seed,), 400, wider, every_count=True)
+        eighty, fifty = held(style, (seed,), 400, wider)
         assert eighty_in[0] <= eighty <= eighty_in[1]
         assert fifty_in[0] <= fifty <= fifty_in[1]
