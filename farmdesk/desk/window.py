@@ -179,6 +179,8 @@ class Window(QWidget):
             page = self.pages[name] = self._make(name)
         if page is not self.page:
             before, self.page = self.page, page
+            if before is not None and before.trouble and before.trouble == self.notice.sentence:
+                self._tell("")  # it could not be answered there; here it means nothing
             self.ruler.show_span(None)
             self._lay_out()
             page.show()

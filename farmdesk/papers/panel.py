@@ -34,7 +34,7 @@ class Panel:
         self.x_ticks: list[Tick] = (
             time_ticks(time, words, figure.x_low, figure.x_high, most_x)
             if figure.x_kind == "time"
-            else number_ticks(words, figure.x_low, figure.x_high, most_x)
+            else number_ticks(words, figure.x_low, figure.x_high, most_x, whole=True)
         )
         self.y_ticks = number_ticks(words, figure.y_low, figure.y_high, most_y)
 

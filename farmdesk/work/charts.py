@@ -32,7 +32,7 @@ from farmdesk.work.figures import (
 )
 from farmdesk.work.forecasts import drying_ready, ferment_ready, now_of
 from farmdesk.work.goodhours import GoodHours
-from farmdesk.work.portions import TARGET_WB_FRAC, is_whole, rain_days
+from farmdesk.work.portions import TARGET_WB_FRAC, is_whole, rain_blocks
 
 GAP_INTERVALS, GAP_LEAST_S = 1.75, 4 * HOUR_S  # a hole this much wider than usual is no line (common practice)
 SLEEP_FROM_H, SLEEP_UNTIL_H = 21, 5
@@ -251,7 +251,7 @@ def drying_figure(farm: OpenFarm, picture: Picture, lot: LotPicture, x_kind: str
     stays = on_beds(lot, picture.things, picture.time)
     if not stays:
         return None
-    corrections, time, now = picture.corrections, picture.time, now_of(picture)
+    corrections, now = picture.corrections, now_of(picture)
     begin = min(s.from_utc_s for s in stays)
     ended = None if any(s.until_utc_s is None for s in stays) else max(s.until_utc_s or 0 for s in stays)
     points = meter_points(lot, corrections)
@@ -284,10 +284,8 @@ def drying_figure(farm: OpenFarm, picture: Picture, lot: LotPicture, x_kind: str
         near = ahead.times_utc_s <= high  # past its latest end a fan says nothing that is asked
         fan = Fan(scale(ahead.times_utc_s[near]), ahead.low[near] * 100, ahead.mid[near] * 100, ahead.high[near] * 100)
     flags = tuple(Flag(float(scale(np.array([f.x]))[0]), f.text, f.likely) for f in _flags(picture, ahead, clock=False))
-    rain = tuple(
-        (float(scale(np.array([time.instant(day, 6)]))[0]), float(scale(np.array([time.instant(day, 18)]))[0]), mm)
-        for day, mm in rain_days(picture, begin, ended or now)
-    )
+    blocks = rain_blocks(picture, begin, ended or now)
+    rain = tuple((float(scale(np.array([a]))[0]), float(scale(np.array([b]))[0]), mm) for a, b, mm in blocks)
     span = float(scale(np.array([low]))[0]), float(scale(np.array([high]))[0])
     pad = 0.03 * (span[1] - span[0])
     return Figure(

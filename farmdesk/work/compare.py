@@ -25,14 +25,14 @@ from farmdesk.work.cards import blocks_of
 from farmdesk.work.figures import LOT, Curve, Figure, Floats
 from farmdesk.work.goodhours import GoodHours
 from farmdesk.work.lots import lot_of
-from farmdesk.work.portions import TARGET_WB_FRAC
+from farmdesk.work.portions import TARGET_WB_FRAC, method_words, rain_blocks
 
 if TYPE_CHECKING:
     from farmdesk.ahead.ferment_fit import FermentLot
     from farmdesk.work.farm import OpenFarm
 
-X_KINDS = ("days", "good_h", "h20")
-MOST_LOTS = 6
+X_KINDS = ("days", "time", "good_h", "h20")
+MOST_LOTS, MOST_OTHERS = 6, 8
 NO_TARGET = float("nan")  # no pH is at or below it
 FACTORS = {"block": N_("compare", "block"), "month": N_("compare", "month")}
 WHAT = {
@@ -41,20 +41,34 @@ WHAT = {
     "h20": (N_("compare", "Hours at 20 °C to the target pH"), 0),
     "cup": (N_("compare", "Cup score"), 1),
 }
+WHAT["time"] = WHAT["days"]
+
+
+@dataclass(frozen=True, slots=True)
+class Other:
+    """A lot that may be laid over the first one."""
+
+    code: str
+    method: Text
+    blocks: tuple[str, ...]
 
 
 @dataclass(frozen=True, eq=False)
 class CompareStory:
-    """The lots chosen, their figure, and what may be concluded, a sentence each."""
+    """The lots chosen, their figure, what may be concluded (a sentence each), and lots that could join them."""
 
     codes: tuple[str, ...]
     figure: Figure
     said: tuple[Text, ...]
+    others: tuple[Other, ...]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Line:
-    """A lot's course: x [d, good h or h at 20 °C], y [% wet basis or pH], and x at the target (None: not met)."""
+    """A lot's course: x [d, UTC s, good h or h at 20 °C], y [% wet basis or pH], and d or h to the target.
+
+    target_at is None where the target is not met.
+    """
 
     x: Floats
     y: Floats
@@ -67,7 +81,8 @@ def compare_story(
 ) -> CompareStory:
     """Lots over one another at an instant [UTC s], as known then.
 
-    x_kind: `days` since spreading, `good_h` (good drying hours) or, for ferments, `h20` (hours at 20 °C).
+    x_kind: `days` since spreading, `time` (dates), `good_h` (good drying hours) or, for ferments, `h20` (hours at
+    20 °C).
     Raises NotPossible for an unknown lot, none at all, or more than six.
     """
     chosen = tuple(dict.fromkeys(codes))
@@ -77,10 +92,26 @@ def compare_story(
     lots = [lot_of(picture, code) for code in chosen]
     course = _course(farm, picture, x_kind)
     lines = {lot.code: course(lot) for lot in lots}
-    figure = _figure(lines, x_kind)
+    figure = _figure(picture, lines, x_kind)
     said = list(_concluded(picture, lots, x_kind, lambda lot: line.target_at if (line := course(lot)) else None))
     said += _concluded(picture, lots, "cup", _cup)
-    return CompareStory(chosen, figure, tuple(dict.fromkeys(said)))
+    return CompareStory(chosen, figure, tuple(dict.fromkeys(said)), _others(picture, lots))
+
+
+def _others(picture: Picture, lots: Sequence[LotPicture]) -> tuple[Other, ...]:
+    """What else has been on the beds, at most eight: of the first lot's method before others, the nearest in time."""
+    first = lots[0]
+    begun = list(picture.lots)
+    method = method_of(first, picture.things)
+
+    def far(lot: LotPicture) -> tuple[bool, int]:
+        return method_of(lot, picture.things) != method, abs(begun.index(lot.code) - begun.index(first.code))
+
+    free = [lot for lot in picture.lots.values() if lot not in lots and on_beds(lot, picture.things, picture.time)]
+    return tuple(
+        Other(lot.code, method_words(lot), tuple(blocks_of(picture, lot)))
+        for lot in sorted(free, key=far)[:MOST_OTHERS]
+    )
 
 
 # --- the lines --------------------------------------------------------------------------------------------------
@@ -116,8 +147,9 @@ def _drying(picture: Picture, lot: LotPicture, x_kind: str) -> _Line | None:
     at, wb_frac = at[keep], wb_frac[keep]
     if not at.size:
         return None
-    x = (at - begin) / DAY_S if x_kind == "days" else GoodHours(picture, begin, float(at[-1])).at(at)
-    return _Line(x, wb_frac * 100, _met(x, wb_frac * 100, TARGET_WB_FRAC * 100))
+    since = GoodHours(picture, begin, float(at[-1])).at(at) if x_kind == "good_h" else (at - begin) / DAY_S
+    met = _met(since, wb_frac * 100, TARGET_WB_FRAC * 100)
+    return _Line(at if x_kind == "time" else since, wb_frac * 100, met)
 
 
 def _ferment(farm: OpenFarm, picture: Picture, lot: LotPicture) -> _Line | None:
@@ -148,10 +180,13 @@ def _met(x: Floats, y: Floats, target: float) -> float | None:
     return float(x[i - 1] + (x[i] - x[i - 1]) * (y[i - 1] - target) / (y[i - 1] - y[i]))
 
 
-def _figure(lines: dict[str, _Line | None], x_kind: str) -> Figure:
+def _figure(picture: Picture, lines: dict[str, _Line | None], x_kind: str) -> Figure:
     drawn = {code: line for code, line in lines.items() if line is not None}
     ferment = x_kind == "h20"
-    last = max([float(line.x[-1]) for line in drawn.values()], default=1.0) or 1.0
+    dated = x_kind == "time"
+    begin = min([float(line.x[0]) for line in drawn.values()], default=0.0) if dated else 0.0
+    last = max([float(line.x[-1]) for line in drawn.values()], default=begin + 1.0)
+    span = last - begin or 1.0
     values = np.concatenate([line.y for line in drawn.values()] or [np.array([4.0, 5.5] if ferment else [10.0, 54.0])])
     if ferment:
         low, high = float(values.min()) - 0.2, float(values.max()) + 0.2
@@ -167,19 +202,20 @@ def _figure(lines: dict[str, _Line | None], x_kind: str) -> Figure:
         _sentence(lines, x_kind),
         x_kind,
         "pH" if ferment else "%",
-        -0.02 * last,
-        1.14 * last,  # room for the names at the ends
+        begin - 0.02 * span,
+        begin + 1.14 * span,  # room for the names at the ends
         low,
         high,
         curves,
         target=None if ferment else (TARGET_WB_FRAC * 100, target),
+        rain=rain_blocks(picture, begin, last) if dated else (),
         y_decimals=2 if ferment else 1,
     )
 
 
 def _sentence(lines: dict[str, _Line | None], x_kind: str) -> Text:
     """What each lot took, and which were never read."""
-    unit, decimals = ("d", 1) if x_kind == "days" else ("h", 0)
+    unit, decimals = ("d", 1) if x_kind in ("days", "time") else ("h", 0)
     parts: list[Text] = []
     for code, line in lines.items():
         if line is None:
@@ -222,6 +258,8 @@ def _concluded(
     """The chosen methods against the first of them; nothing for a cup score that no chosen lot has."""
     if what == "cup" and not any(value_of(lot) is not None for lot in lots):
         return []
+    if len(lots) == 1:
+        return [N_("compare", "One lot alone tells nothing of another; type a code to lay it over this one.")]
     named = [method.letter for lot in lots if (method := method_of(lot, picture.things)) is not None]
     methods = list(dict.fromkeys(named))
     name, decimals = WHAT[what]

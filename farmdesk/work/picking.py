@@ -196,11 +196,15 @@ def explains(rows: Sequence[Entry[WeighIn]], apart_g: int) -> Text | None:
 
 
 def read_lot(farm: OpenFarm, typed: str) -> str:
-    """A lot as a hand names it: its code, or its number in this season alone. Raises NotPossible."""
+    """A lot as a hand names it: its code, or in this season `13W` or `13` alone. Raises NotPossible."""
     typed = typed.strip().upper()
-    number = typed.removeprefix(farm.things.farm.season + "-")
+    season = farm.things.farm.season + "-"
+    short = re.fullmatch(r"0*(\d+)([A-Z]?)", typed.removeprefix(season))
     lots = known_now(farm).lots
-    found = [code for code in lots if number.isdigit() and code[3:5] == number.zfill(2)]
+    found = []
+    if short:
+        wanted = re.compile(f"{season}0*{short[1]}{short[2] or '[A-Z]'}")
+        found = [code for code in lots if wanted.fullmatch(code)]
     code = found[0] if len(found) == 1 else read_code(typed)
     lot = lots.get(code)
     if lot is None or lot.birth is None:

@@ -238,3 +238,9 @@ def rain_days(picture: Picture, from_utc_s: float, until_utc_s: float) -> list[t
     first, last = picture.time.farm_day(from_utc_s), picture.time.farm_day(until_utc_s)
     rows = ((date.fromisoformat(day), w.rain_mm) for day, w in picture.weather.items() if w.rain_mm > 0)
     return sorted((day, mm) for day, mm in rows if first <= day <= last)
+
+
+def rain_blocks(picture: Picture, from_utc_s: float, until_utc_s: float) -> tuple[tuple[float, float, float], ...]:
+    """The same as blocks on an axis of dates: from, until [UTC s], mm. A day's rain is drawn over its light, 6 to 18 h."""
+    at = picture.time.instant
+    return tuple((float(at(day, 6)), float(at(day, 18)), mm) for day, mm in rain_days(picture, from_utc_s, until_utc_s))

@@ -86,9 +86,14 @@ def number_step(low: float, high: float, most_n: int) -> float:
     return next(n * unit for n in (1, 2, 5, 10) if n * unit >= raw * (1 - 1e-9))
 
 
-def number_ticks(words: Words, low: float, high: float, most_n: int) -> list[Tick]:
-    """At most about `most_n` marks between two numbers, written with as many decimals as the step needs."""
+def number_ticks(words: Words, low: float, high: float, most_n: int, *, whole: bool = False) -> list[Tick]:
+    """At most about `most_n` marks between two numbers, written with as many decimals as the step needs.
+
+    whole: nothing between whole numbers is marked (days and hours).
+    """
     step = number_step(low, high, most_n)
+    if whole and step:
+        step = max(step, 1.0)
     if not step:
         return []
     decimals = max(0, -math.floor(math.log10(step) + 1e-9))

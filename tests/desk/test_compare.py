@@ -57,13 +57,14 @@ def test_o_lays_lots_over_one_another(window, qtbot):
     type_keys(qtbot, "o")
     page = window.page
     assert page.codes == ("25-13W",)
-    type_keys(qtbot, "25-07x\n8\n")
+    type_keys(qtbot, "7x\n8\n")
     assert page.codes == ("25-13W", "25-07X", "25-08W")
     assert page.box.text() == ""
     assert [str(curve.name) for curve in page.chart.figure.curves] == list(page.codes)
     assert "It may not be credited to X." in page.side.accessibleName()
     type_keys(qtbot, "-")
     assert page.codes == ("25-13W", "25-07X")
+    turn_axis(qtbot, page, "time")
     turn_axis(qtbot, page, "good_h")
     turn_axis(qtbot, page, "h20")
     turn_axis(qtbot, page, "days")
@@ -74,8 +75,10 @@ def test_o_lays_lots_over_one_another(window, qtbot):
     assert page.box.text() == "25-99w"  # what cannot be read stays
     qtbot.keyClick(page.box, Qt.Key.Key_Escape)
     assert page.box.text() == ""
+    assert window.notice.sentence
     qtbot.keyClick(page.box, Qt.Key.Key_Escape)
     assert window.page.lot.story.card.code == "25-13W"
+    assert window.notice.sentence == ""  # what could not be found there means nothing here
 
 
 def test_the_last_lot_stays_and_a_seventh_is_refused(window, qtbot):

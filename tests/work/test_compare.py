@@ -19,7 +19,7 @@ def score(lot: LotPicture) -> float | None:
     return tables[-1].body.score if tables else None
 
 
-def test_no_credit_goes_to_the_honeys_for_their_cup(practice: OpenFarm) -> None:
+def test_no_credit_goes_to_the_sealed_for_their_cup(practice: OpenFarm) -> None:
     lots = lots_of(practice.picture, ("X", "W"), score)
     told = compare(lots, "X", "W", FACTORS)
     assert told.first_median > told.second_median  # they do score higher ...
@@ -73,3 +73,26 @@ def test_too_many_none_and_unknown_ones_are_refused(practice: OpenFarm) -> None:
     for chosen in (codes[: MOST_LOTS + 1], [], ["25-99W"]):
         with pytest.raises(NotPossible):
             compare_story(practice, chosen)
+
+
+def test_on_dates_the_lines_stand_where_they_were_dried_with_the_rain_of_those_days(practice: OpenFarm) -> None:
+    dated = compare_story(practice, ("25-13W", "25-16W"), None, "time")
+    days = compare_story(practice, ("25-13W", "25-16W"), None, "days")
+    for on_dates, since in zip(dated.figure.curves, days.figure.curves, strict=True):
+        np.testing.assert_allclose(np.diff(on_dates.x), np.diff(since.x) * 86_400)
+    assert str(dated.figure.sentence) == str(days.figure.sentence)  # what it took does not depend on the axis
+    assert sum(mm for _, _, mm in dated.figure.rain) > 160  # the four days of January are among them
+    assert dated.said == days.said
+    assert not days.figure.rain
+
+
+def test_a_lot_alone_concludes_nothing_and_names_what_could_be_laid_over_it(practice: OpenFarm) -> None:
+    story = compare_story(practice, ("25-13W",))
+    assert [str(text) for text in story.said] == [
+        "One lot alone tells nothing of another; type a code to lay it over this one."
+    ]
+    assert len({other.code for other in story.others} - {"25-13W"}) == 8
+    assert all(str(other.method) == "washed" for other in story.others)
+    few = compare_story(practice, ("25-07X", "25-14X", "25-21X"))
+    assert "25-13W" not in [other.code for other in compare_story(practice, ("25-07X", "25-13W")).others]
+    assert str(few.others[0].method) != "sealed, washed"  # no more of them

@@ -194,7 +194,9 @@ def test_an_unknown_code_is_kept_as_it_was_written(farm: OpenFarm) -> None:
     assert [e.body.picker for e in farm.lot(LOT).of(WeighIn)] == ["?", "P77"]
 
 
-@pytest.mark.parametrize(("typed", "code"), [("1", LOT), ("01", LOT), (LOT.lower(), LOT)])
+@pytest.mark.parametrize(
+    ("typed", "code"), [("1", LOT), ("01", LOT), (LOT.lower(), LOT), (LOT[3:].lower(), LOT), (LOT[4:], LOT)]
+)
 def test_a_lot_is_named_by_its_number_alone(farm: OpenFarm, typed: str, code: str) -> None:
     assert picking.read_lot(farm, typed) == code
 

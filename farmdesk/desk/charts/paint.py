@@ -53,8 +53,8 @@ class FarmAxis(pg.AxisItem):
         px = look().px
         if self.kind == "time":
             return time_ticks(self.time, self.words, low, high, max(2, int(size_px / px(52))))
-        each = 44 if self.orientation in ("bottom", "top") else 30
-        return number_ticks(self.words, low, high, max(2, int(size_px / px(each))))
+        across = self.orientation == "bottom"
+        return number_ticks(self.words, low, high, max(2, int(size_px / px(44 if across else 30))), whole=across)
 
     def tickValues(self, low: float, high: float, size: float) -> list[tuple[float, list[float]]]:
         found = self.ticks(low, high, size)

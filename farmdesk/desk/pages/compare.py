@@ -15,19 +15,19 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 from farmdesk.desk.charts.chart import Chart
 from farmdesk.desk.go import Target
 from farmdesk.desk.pages import Action, Desk, Page
-from farmdesk.desk.theme import SANS, SERIF, look
+from farmdesk.desk.theme import SANS, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.keys import HIGH_PX as KEYS_PX
 from farmdesk.desk.widgets.keys import KeyRow
 from farmdesk.desk.widgets.title import HEIGHT_PX as TITLE_PX
 from farmdesk.desk.widgets.title import Title
-from farmdesk.work.compare import MOST_LOTS, X_KINDS, CompareStory
+from farmdesk.work.compare import MOST_LOTS, X_KINDS, CompareStory, Other
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
 
-MARGIN_PX, SIDE_PX, GUTTER_PX, BOX_PX, ROW_PX = 20, 400, 32, 34, 21
+MARGIN_PX, SIDE_PX, GUTTER_PX, BOX_PX, ROW_PX, OTHER_PX = 20, 400, 32, 34, 21, 24
 
 
 class CodeBox(QLineEdit):
@@ -54,17 +54,21 @@ class CodeBox(QLineEdit):
 
 
 class Conclusions(Drawn):
-    """What may and may not be concluded, in paragraphs; down and up where they are more than there is room for."""
+    """What may and may not be concluded, in paragraphs; down and up where they are more than there is room for.
+
+    Under them, while there is room and another line can be told apart, lots that could be laid over the first.
+    """
 
     def __init__(self, desk: Desk, parent: QWidget) -> None:
         super().__init__(parent)
         self.desk = desk
         self.said: tuple[str, ...] = ()
+        self.others: tuple[Other, ...] = ()
         self.first = 0
 
-    def show_said(self, said: tuple[str, ...]) -> None:
+    def show_said(self, said: tuple[str, ...], others: tuple[Other, ...]) -> None:
         """Show these."""
-        self.said, self.first = said, 0
+        self.said, self.others, self.first = said, others, 0
         self.told()
 
     def sentence(self) -> str:
@@ -79,11 +83,26 @@ class Conclusions(Drawn):
             if i and y + px(ROW_PX) * (len(rows) - 1) > self.height():
                 left = len(self.said) - self.first - i
                 ink.text(0, self.height() - px(4), self.tr("↓ {n} more").format(n=left), 14, color="ink2", family=SANS)
-                break
+                return
             for row in rows:
                 ink.text(0, y, row, 15, family=SERIF)
                 y += px(ROW_PX)
             y += px(10)
+        self._paint_others(ink, y + px(14))
+
+    def _paint_others(self, ink: Ink, top: float) -> None:
+        px = look().px
+        others = self.others[: int((self.height() - top - px(12)) / px(OTHER_PX))]
+        if not others:
+            return
+        ink.heading(0, top, self.tr("To lay over it"))
+        for i, other in enumerate(others, start=1):
+            y = top + px(6) + i * px(OTHER_PX)
+            ink.text(0, y, other.code, 15, SEMIBOLD)
+            words = [self.desk.words.say(other.method)]
+            if other.blocks:
+                words.append(self.tr("block {blocks}").format(blocks=" ".join(other.blocks)))
+            ink.text(px(72), y, ", ".join(words), 15)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         step = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}.get(Qt.Key(event.key()), 0)
@@ -126,7 +145,8 @@ class ComparePage(Page):
         self.codes = story.codes
         self.title.say(self.windowTitle(), ", ".join(story.codes))
         self.chart.show_figure(story.figure)
-        self.side.show_said(tuple(say(text) for text in story.said))
+        room = len(story.codes) < MOST_LOTS
+        self.side.show_said(tuple(say(text) for text in story.said), story.others if room else ())
         self.setAccessibleName(f"{self.title.accessibleName()}. {say(story.figure.sentence)}")
         self.keys.show_actions(self.letters())
         self.update()
@@ -138,7 +158,7 @@ class ComparePage(Page):
 
     def letters(self) -> Sequence[Action]:
         following = {
-            "days": self.tr("days since spread"), "good_h": self.tr("good hours"), "h20": self.tr("ferments"),
+            "days": self.tr("days since spread"), "time": self.tr("dates"), "good_h": self.tr("good hours"), "h20": self.tr("ferments"),
         }  # fmt: skip
         words = self.tr("picture") if self.chart.as_table else self.tr("table")
         return [
