@@ -175,7 +175,7 @@ def too_few(group: Fact, lots_n: int) -> Text | None:
     if lots_n >= TOO_FEW_LOTS:
         return None
     return N_(
-        "counting", "{group}: {n} lots; under {least} is too few to say.", group=group, n=lots_n, least=TOO_FEW_LOTS
+        "counting", "{group} (lots: {n}): under {least} is too few to say.", group=group, n=lots_n, least=TOO_FEW_LOTS
     )
 
 
@@ -235,7 +235,7 @@ def confounded(
     word: Fact = factor_word or factor
     return N_(
         "counting",
-        "All {n} {first} lots come from {factor} {where}; {others}. The difference cannot be given to {first}.",
+        "Every {first} lot (lots: {n}) comes from {factor} {where}; {others}. The difference cannot be given to {first}.",
         n=len(ours),
         first=first,
         factor=word,

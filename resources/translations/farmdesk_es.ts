@@ -493,6 +493,10 @@
         <translation>Uno sobre otro</translation>
     </message>
     <message>
+        <source>dates</source>
+        <translation>fechas</translation>
+    </message>
+    <message>
         <source>days since spread</source>
         <translation>días desde que se tendió</translation>
     </message>
@@ -520,8 +524,16 @@
 <context>
     <name>Conclusions</name>
     <message>
+        <source>To lay over it</source>
+        <translation>Para poner encima</translation>
+    </message>
+    <message>
         <source>What may be concluded</source>
         <translation>Qué puede concluirse</translation>
+    </message>
+    <message>
+        <source>block {blocks}</source>
+        <translation>parcela {blocks}</translation>
     </message>
     <message>
         <source>↓ {n} more</source>
@@ -4184,6 +4196,10 @@
         <translation>Horas a 20 °C hasta el pH meta</translation>
     </message>
     <message>
+        <source>One lot alone tells nothing of another; type a code to lay it over this one.</source>
+        <translation>Un lote solo no dice nada de otro; escriba un código para ponerlo encima de este.</translation>
+    </message>
+    <message>
         <source>One to {most} lots can lie over one another.</source>
         <translation>Se pueden poner uno sobre otro de uno a {most} lotes.</translation>
     </message>
@@ -4259,12 +4275,12 @@
         <translation>Un conteo</translation>
     </message>
     <message>
-        <source>All {n} {first} lots come from {factor} {where}; {others}. The difference cannot be given to {first}.</source>
-        <translation>Los {n} lotes {first} vienen todos de {factor} {where}; {others}. La diferencia no se le puede atribuir a {first}.</translation>
-    </message>
-    <message>
         <source>Chance alone parts such groups as far in {share} of cases.</source>
         <translation>La pura suerte separa así estos grupos en {share} de los casos.</translation>
+    </message>
+    <message>
+        <source>Every {first} lot (lots: {n}) comes from {factor} {where}; {others}. The difference cannot be given to {first}.</source>
+        <translation>Todos los lotes {first} (lotes: {n}) vienen de {factor} {where}; {others}. La diferencia no se le puede atribuir a {first}.</translation>
     </message>
     <message>
         <source>One value alone has no range.</source>
@@ -4283,8 +4299,8 @@
         <translation>de {label} solo {codes} de {group}, en parte</translation>
     </message>
     <message>
-        <source>{group}: {n} lots; under {least} is too few to say.</source>
-        <translation>{group}: {n} lotes; menos de {least} son muy pocos para decir.</translation>
+        <source>{group} (lots: {n}): under {least} is too few to say.</source>
+        <translation>{group} (lotes: {n}): menos de {least} son muy pocos para decir.</translation>
     </message>
     <message>
         <source>{hits} of {tries} is no share.</source>

@@ -56,8 +56,8 @@ def test_the_season_review_refuses_to_credit_the_method() -> None:
     assert (found.chance.extreme_n, found.chance.arrangements_n, found.chance.exact) == (1, 560, True)
     assert not found.credit
     assert [str(doubt) for doubt in found.doubts] == [
-        "X: 3 lots; under 4 is too few to say.",
-        "All 3 X lots come from blocks B, F; from B no W; from F only 25-24W of W, in part. "
+        "X (lots: 3): under 4 is too few to say.",
+        "Every X lot (lots: 3) comes from blocks B, F; from B no W; from F only 25-24W of W, in part. "
         "The difference cannot be given to X.",
     ]
 
