@@ -74,9 +74,7 @@ class Window(QWidget):
         self.edge = Edge(self)
         self.setMinimumSize(900, 560)
         self._connect()
-        self._fold = QTimer(self)
-        self._fold.setSingleShot(True)
-        self._fold.setInterval(FOLD_MS)
+        self._fold = QTimer(self, singleShot=True, interval=FOLD_MS)
         self._fold.timeout.connect(self._show_changes)
 
     def _connect(self) -> None:

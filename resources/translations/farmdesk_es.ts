@@ -311,7 +311,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>ninguno</translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>one of the last 14</source>
@@ -2320,7 +2320,7 @@
     </message>
     <message>
         <source>blocks</source>
-        <translation>lotes de campo</translation>
+        <translation>parcelas</translation>
     </message>
     <message>
         <source>buyers</source>
@@ -4205,7 +4205,7 @@
     </message>
     <message>
         <source>block</source>
-        <translation>lote de campo</translation>
+        <translation>parcela</translation>
     </message>
     <message>
         <source>month</source>
@@ -7741,7 +7741,7 @@
     </message>
     <message>
         <source>block</source>
-        <translation>lote de campo</translation>
+        <translation>parcela</translation>
     </message>
     <message>
         <source>box</source>
@@ -7825,7 +7825,7 @@
     </message>
     <message>
         <source>high</source>
-        <translation>alto</translation>
+        <translation>mucha</translation>
     </message>
     <message>
         <source>holds, L</source>
@@ -7865,11 +7865,11 @@
     </message>
     <message>
         <source>light</source>
-        <translation>luz</translation>
+        <translation>poca</translation>
     </message>
     <message>
         <source>liner</source>
-        <translation>bolsa interior</translation>
+        <translation>bolsa hermética</translation>
     </message>
     <message>
         <source>loading, kg/m²</source>
@@ -7889,7 +7889,7 @@
     </message>
     <message>
         <source>max and min thermometer</source>
-        <translation>termómetro de máxima y mínima</translation>
+        <translation>termómetro máx. y mín.</translation>
     </message>
     <message>
         <source>measures</source>
@@ -7897,7 +7897,7 @@
     </message>
     <message>
         <source>medium</source>
-        <translation>medio</translation>
+        <translation>media</translation>
     </message>
     <message>
         <source>moisture</source>
@@ -9104,7 +9104,7 @@
     </message>
     <message>
         <source>each rounded down</source>
-        <translation>cada uno redondeado hacia abajo</translation>
+        <translation>cada uno hacia abajo</translation>
     </message>
     <message>
         <source>fractions added</source>
@@ -9296,7 +9296,7 @@
     </message>
     <message>
         <source>Export limits, ICO resolution 420</source>
-        <translation>Límites de exportación, resolución 420 de la OIC</translation>
+        <translation>Límites de exportación, OIC 420</translation>
     </message>
     <message>
         <source>Extra Fancy</source>

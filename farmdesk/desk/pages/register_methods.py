@@ -15,7 +15,7 @@ from farmdesk.desk.theme import DISPLAY, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.form_lines import FormLines
 from farmdesk.desk.widgets.form_row import Field
 from farmdesk.desk.widgets.ink import Ink
-from farmdesk.desk.widgets.rows_pane import GUTTER_PX, PAD_PX, SIDE_PX
+from farmdesk.desk.widgets.rows_pane import GUTTER_PX, NARROW_PX, PAD_PX
 from farmdesk.errors import FarmError
 from farmdesk.picture.entries import Birth
 from farmdesk.picture.things import Method
@@ -157,7 +157,7 @@ class MethodsPane(QWidget):
     @Slot()
     def _lay_out(self) -> None:
         px = look().px
-        wide = self.width() - px(SIDE_PX + GUTTER_PX) - 2 * px(PAD_PX)
+        wide = self.width() - px(NARROW_PX + GUTTER_PX) - 2 * px(PAD_PX)
         high = self.row.fit(wide)
         low = self.height() - px(PAD_PX // 2) - high
         self.row.setGeometry(px(PAD_PX), low, wide, high)
@@ -166,7 +166,7 @@ class MethodsPane(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         px = look().px
-        sheet = self.width() - px(SIDE_PX + GUTTER_PX)
+        sheet = self.width() - px(NARROW_PX + GUTTER_PX)
         with Ink(self) as ink:
             top = self.row.y() - px(SAID_PX)
             ink.fill(0, top, sheet, self.height() - top, "sheet")
@@ -177,7 +177,7 @@ class MethodsPane(QWidget):
             said = self.said or self._open_words()
             ink.text(px(PAD_PX), self.row.y() - px(12), ink.fitted(said, sheet - 2 * px(PAD_PX), 17, family=SERIF), 17,
                      family=SERIF)  # fmt: skip
-            self._paint_side(Side(ink, QRect(self.width() - px(SIDE_PX), 0, px(SIDE_PX), self.height())))
+            self._paint_side(Side(ink, QRect(self.width() - px(NARROW_PX), 0, px(NARROW_PX), self.height())))
 
     def _open_words(self) -> str:
         letter = self.row.values()["letter"].upper()

@@ -24,11 +24,11 @@ if TYPE_CHECKING:
     from farmdesk.work.instruments import Trust
 
 WIDE_PX = {
-    "blocks": (58, 116, 72, 66, 66, 150, 66, 72, 78, 92),
+    "blocks": (58, 100, 70, 66, 66, 166, 64, 70, 76, 106),
     "places": (72, 78, 86, 86, 100, 104, 100, 104),
     "vessels": (96, 150, 104, 140, 92),
     "trays": (96, 120),
-    "instruments": (110, 176, 118, 78, 82, 92, 96),
+    "instruments": (104, 176, 142, 96, 106, 100, 142),
     "people": (120, 200, 220),
     "buyers": (100, 0),
 }

@@ -64,7 +64,7 @@ class StandardsPane(TypedPane):
             return [
                 Field("name", self.tr("name of the own table"), 220, words=True, needed=True),
                 Field("year", self.tr("year"), 70), Field("sample_g", self.tr("sample, g"), 96, needed=True),
-                Field("rule", self.tr("rule"), 170, words=True), Field("source", self.tr("source"), 230, words=True),
+                Field("rule", self.tr("rule"), 226, words=True), Field("source", self.tr("source"), 262, words=True),
             ]  # fmt: skip
         return [
             Field("kind", self.tr("defect"), 340, words=True, needed=True),

@@ -10,7 +10,7 @@ from PySide6.QtCore import QRect, Slot
 from farmdesk.desk.pages.short_form import Side
 from farmdesk.desk.widgets.form_row import Act, Field, RowBox
 from farmdesk.desk.widgets.ink import Ink
-from farmdesk.desk.widgets.rows_pane import RowsPane, Written
+from farmdesk.desk.widgets.rows_pane import NARROW_PX, RowsPane, Written
 from farmdesk.errors import FarmError
 from farmdesk.units import read_number
 from farmdesk.work.changes import Done
@@ -25,6 +25,8 @@ class TypedPane(RowsPane):
 
     Subclasses give `fields`, `act`, `out` and show their story with `show_rows`.
     """
+
+    side_px = NARROW_PX
 
     def __init__(self, page: RegistersPage, register: str, *, lead_px: int = 0, lead: str = "") -> None:
         super().__init__(page.desk, page, lead_px=lead_px, lead=lead)

@@ -19,6 +19,7 @@ from farmdesk.desk.widgets.form_row import ROW_PX, Field, FormRow, RowBox
 from farmdesk.desk.widgets.ink import Ink
 
 PAD_PX, HEAD_PX, FOOT_PX, SIDE_PX, GUTTER_PX = 24, 104, 64, 406, 40
+NARROW_PX = 324  # the side of a sheet with many columns
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +38,7 @@ class RowsPane(QWidget):
 
     correct = Signal(str)
     above = Signal()  # − above the first row
+    side_px = SIDE_PX
 
     def __init__(self, desk: Desk, parent: QWidget, *, lead_px: int = 0, lead: str = "") -> None:
         super().__init__(parent)
@@ -131,12 +133,12 @@ class RowsPane(QWidget):
     def sheet(self) -> QRect:
         """The white sheet."""
         px = look().px
-        return QRect(0, 0, self.width() - px(SIDE_PX + GUTTER_PX), self.height())
+        return QRect(0, 0, self.width() - px(self.side_px + GUTTER_PX), self.height())
 
     def side(self) -> QRect:
         """What stands beside it."""
         px = look().px
-        return QRect(self.width() - px(SIDE_PX), 0, px(SIDE_PX), self.height())
+        return QRect(self.width() - px(self.side_px), 0, px(self.side_px), self.height())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         self.lay_out()
