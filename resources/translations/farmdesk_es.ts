@@ -2736,6 +2736,10 @@
         <translation>No hay lote en espera de tender.</translation>
     </message>
     <message>
+        <source>Nothing is on a bed yet.</source>
+        <translation>Todavía no hay nada en una cama.</translation>
+    </message>
+    <message>
         <source>Spread on beds</source>
         <translation>Tender en camas</translation>
     </message>
@@ -2768,12 +2772,8 @@
         <translation>ninguna</translation>
     </message>
     <message>
-        <source>on no bed yet</source>
-        <translation>aún en ninguna cama</translation>
-    </message>
-    <message>
-        <source>on {n} beds</source>
-        <translation>en {n} camas</translation>
+        <source>on {places}</source>
+        <translation>en {places}</translation>
     </message>
     <message>
         <source>own {n} lots</source>

@@ -21,8 +21,8 @@ if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
     from farmdesk.work.picking_story import BlockStory, PickingStory
 
-SIDE_PX, GUTTER_PX, HILL_PX = 392, 32, 252
-NAME_PX, ROUND_PX, HEAD_PX, WORDS_PX, ROW_LEAST_PX = 134, 216, 30, 58, 46
+SIDE_PX, GUTTER_PX, HILL_PX = 392, 32, 236
+NAME_PX, ROUND_PX, HEAD_PX, WORDS_PX, ROW_LEAST_PX = 178, 216, 30, 58, 46
 STEP_M, EDGE_M = 20, 1.5  # between two lines of height; left free where blocks meet
 
 

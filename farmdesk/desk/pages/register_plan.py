@@ -115,7 +115,7 @@ class PlacesPane(RegisterPane):
         px = look().px
         x, y, wide, deep = plan.rect(place.x_m, place.y_m, place.width_m, place.depth_m)
         ink.frame(x, y, wide, deep, line, color)
-        room = ink.width(place.code, 13, BOLD) + 4
+        room = max(ink.width(place.code, 13, BOLD) + 4, px(24))  # a row of narrow beds is numbered in one line
         if wide >= room and deep >= px(16):
             ink.text(x + wide / 2, y + min(deep / 2 + px(5), px(16)), place.code, 13, BOLD, color, align="middle")
         else:

@@ -82,6 +82,7 @@ class FillView(ShortForm):
         return {**values, "vessel": code_among(codes, values["vessel"])}
 
     def paint_beside(self, side: Side, story: IntakeStory, values: dict[str, str]) -> None:
+
         lot, number = self.lot_typed(), self.desk.words.number
         side.title(lot.code if lot else "", lot.check if lot else "", self.desk.words.say(lot.method) if lot else "")
         if lot is None:
@@ -164,6 +165,8 @@ class SpreadView(ShortForm):
         return spreading
 
     def paint_beside(self, side: Side, story: IntakeStory, values: dict[str, str]) -> None:
+        from farmdesk.work.portions import place_list
+
         lot, number = self.lot_typed(), self.desk.words.number
         side.title(lot.code if lot else "", lot.check if lot else "", self.desk.words.say(lot.method) if lot else "")
         if lot is None:
@@ -174,7 +177,10 @@ class SpreadView(ShortForm):
         }
         total = sum(typed.values())
         low, high = lot.accepted_g * lot.wet.low, lot.accepted_g * lot.wet.high
-        side.big(self.kg(total), self.tr("on {n} beds").format(n=len(typed)) if typed else self.tr("on no bed yet"))
+        if typed:
+            side.big(self.kg(total), self.tr("on {places}").format(places=place_list(typed)))
+        else:
+            side.sentence(self.tr("Nothing is on a bed yet."))
         rests = self.tr("own {n} lots").format(n=lot.wet.lots_n) if lot.wet.lots_n else self.tr("as is common")
         side.line(self.tr("to expect, {rests}").format(rests=rests), self.between(low, high), strong=True)
         side.line(self.tr("accepted"), self.kg(lot.accepted_g))
@@ -191,7 +197,5 @@ class SpreadView(ShortForm):
                 method=self.desk.words.say(lot.method), n=number(lot.loading_kg_m2, 1)))  # fmt: skip
         free = [code for code, _, holds in story.beds if not holds and code not in typed]
         side.heading(self.tr("Free beds"))
-        from farmdesk.work.portions import place_list
-
         side.line(place_list(free) or self.tr("none"))
         self.will_come(side, lot)
