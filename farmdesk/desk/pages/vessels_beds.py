@@ -82,7 +82,6 @@ class FillView(ShortForm):
         return {**values, "vessel": code_among(codes, values["vessel"])}
 
     def paint_beside(self, side: Side, story: IntakeStory, values: dict[str, str]) -> None:
-
         lot, number = self.lot_typed(), self.desk.words.number
         side.title(lot.code if lot else "", lot.check if lot else "", self.desk.words.say(lot.method) if lot else "")
         if lot is None:
