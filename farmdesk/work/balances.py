@@ -31,7 +31,8 @@ def river(picture: Picture, lot: LotPicture) -> tuple[RiverPart, ...]:
         left = tuple((ACCOUNT_WORDS[s.name], s.grams) for s in stage.left if s.grams and s.name in ACCOUNT_WORDS)
         up = any(s.name == WATER for s in stage.left)
         words = _stage_words(picture, lot, stage.name)
-        parts.append(RiverPart(words, stage.grams, stage.dry.dry_g, stage.dry.dry_sd_g, left, up))
+        lost = stage.missing.dry_g if stage.flagged and stage.missing is not None else 0.0
+        parts.append(RiverPart(words, stage.grams, stage.dry.dry_g, stage.dry.dry_sd_g, left, up, missing_g=lost))
     lying = portions(picture, lot)
     if parts and lying and all(p.now_g is not None and p.moisture is not None for p in lying):
         now_g = sum(p.now_g or 0 for p in lying)

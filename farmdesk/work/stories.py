@@ -73,7 +73,10 @@ class LotCard:
 
 @dataclass(frozen=True, slots=True)
 class RiverPart:
-    """A stage of the weight river: wet weight and dry matter [g] with its spread, and what left before it."""
+    """A stage of the weight river: wet weight and dry matter [g] with its spread, and what left before it.
+
+    `missing_g` is the dry matter [g] that no name explains and the ledger says somebody must look for, or 0.
+    """
 
     name: Text
     grams: int
@@ -82,6 +85,7 @@ class RiverPart:
     left: tuple[tuple[Text, int], ...] = ()
     up: bool = False  # what left was water
     mark: str = "measured"
+    missing_g: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from farmdesk.desk import theme
 from farmdesk.desk.charts.balance import Balance
-from farmdesk.desk.charts.river import River, narrowed_unnamed
+from farmdesk.desk.charts.river import River
 from farmdesk.desk.go import Target
 from farmdesk.desk.lanes import Inline
 from farmdesk.desk.pages import Desk
@@ -86,12 +86,11 @@ def test_what_was_dropped_stands_behind_one_key(view):
 
 def test_a_dry_matter_narrowing_without_a_name_is_told(view):
     parts = list(samples.river()[:4])
-    assert narrowed_unnamed(tuple(parts)) == []
-    parts[3] = replace(parts[3], dry_matter_g=250_000.0)
-    assert narrowed_unnamed(tuple(parts)) == [3]
     river = River(ENGLISH, view)
     river.resize(900, 126)
+    river.show_river(tuple(parts), ())
     whole = river.grab().toImage()
+    parts[3] = replace(parts[3], missing_g=80_000.0)
     river.show_river(tuple(parts), ())
     assert river.grab().toImage() != whole
 

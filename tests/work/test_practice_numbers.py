@@ -37,6 +37,7 @@ from farmdesk.picture.measures import (
     top_g,
     unexplained_g,
 )
+from farmdesk.work.balances import river, unexplained
 from farmdesk.work.farm import OpenFarm
 from tests.work.practice_story import DRYING, INTAKE, LOTS, MILL, MIXED, expanded, ferment, lines
 
@@ -225,3 +226,10 @@ def test_by_products_are_sold_but_for_some_peaberry(practice: OpenFarm) -> None:
         for name in ("light", "small", "peaberry")
     }
     assert left == {"light": 0, "small": 0, "peaberry": 120_000}
+
+
+def test_the_river_marks_only_what_the_ledger_flags(practice: OpenFarm) -> None:
+    """What was picked out has a name; only a lot whose ledger says so carries the crossed piece."""
+    for lot in practice.picture.lots.values():
+        flagged = any(item.flagged and item.grams > 0 for item in unexplained(practice.picture, lot))
+        assert any(part.missing_g > 0 for part in river(practice.picture, lot)) == flagged, lot.code

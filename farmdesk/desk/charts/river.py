@@ -19,20 +19,7 @@ from farmdesk.work.stories import RiverPart, Unexplained
 
 HEAD_PX, FOOT_PX, BAND_PX = 26, 24, 96
 LEVEL_FRAC = 0.45  # of the way between two stages the band runs level; the rest is the narrowing
-SURE_SDS = 2.0  # a narrowing within two spreads may be the scales
 WATER = N_("river", "{grams} {name}, left upwards")
-
-
-def narrowed_unnamed(parts: tuple[RiverPart, ...]) -> list[int]:
-    """Before which stages the dry matter narrows, beyond its spread, with no named stream to carry it."""
-    found = []
-    for i in range(1, len(parts)):
-        before, part = parts[i - 1], parts[i]
-        sd = (before.dry_matter_sd_g**2 + part.dry_matter_sd_g**2) ** 0.5
-        named = bool(part.left) and not part.up
-        if before.dry_matter_g - part.dry_matter_g > SURE_SDS * sd and not named:
-            found.append(i)
-    return found
 
 
 class River(Drawn):
@@ -144,21 +131,22 @@ class River(Drawn):
             ink.text(spot.left(), spot.bottom() - px(4), text, 14)
 
     def _unnamed(self, ink: Ink, edges: list[tuple[float, float]], middle: float, per_g: float, taken: Taken) -> None:
-        """Dry matter that narrows without a name: crossed, and said."""
+        """Dry matter that went without a name: crossed, and said below the band that is left."""
         px = look().px
-        for i in narrowed_unnamed(self.parts):
+        within = QRectF(0, 0, self.width(), self.height() - px(FOOT_PX))
+        for i, part in enumerate(self.parts):
+            if part.missing_g <= 0 or i == 0:
+                continue
             start, end = edges[i - 1][1], edges[i][0]
-            before, now = self.parts[i - 1].dry_matter_g, self.parts[i].dry_matter_g
-            tall, wide = before * per_g, max(end - start, px(8))
+            tall, wide = self.parts[i - 1].dry_matter_g * per_g, max(end - start, px(8))
             ink.fill(start, middle - tall / 2, wide, tall, "paper")
             ink.pattern(start, middle - tall / 2, wide, tall, "doubtful")
             ink.frame(start, middle - tall / 2, wide, tall, 1)
-            text = self.tr("{kg} kg dry, unexplained").format(kg=self._kg(round(before - now), "computed"))
-            under = QRectF(
-                start, middle + self.parts[i - 1].grams * per_g / 2 + px(2), ink.width(text, 14, BOLD), px(17)
-            )
-            taken.take(under)
-            ink.text(under.left(), under.bottom() - px(3), text, 14, BOLD)
+            text = self.tr("{kg} kg dry, unexplained").format(kg=self._kg(round(part.missing_g), "computed"))
+            width, height = ink.width(text, 14, BOLD), px(17)
+            under = QRectF(min(end, self.width() - width), middle + part.grams * per_g / 2 + px(2), width, height)
+            if spot := taken.place((under, under.translated(0, -px(4))), within):
+                ink.text(spot.left(), spot.bottom() - px(3), text, 14, BOLD)
 
     def _stages(self, ink: Ink, edges: list[tuple[float, float]]) -> None:
         y = self.height() - look().px(6)
