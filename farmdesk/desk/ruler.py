@@ -169,24 +169,33 @@ class Ruler(QWidget):
             if self.hasFocus():
                 ink.frame(0, 0, self.width(), self.height() - over, 3, "focus")
 
+    def _paint_months(self, ink: Ink, months: list[tuple[float, date]]) -> None:
+        """A month's name where there is room for it before the next; the first one written carries the year."""
+        px, dated = look().px, False
+        ends = [x for x, _ in months[1:]] + [float(self.width())]
+        for (x, day), end in zip(months, ends, strict=True):
+            name = self.desk.words.say(MONTHS_LONG[day.month - 1]).strip()
+            name = name if dated else f"{name} {day.year}"
+            if x + px(8) + ink.width(name, 13) <= end:
+                ink.text(x + px(4), px(50), name, 13, color="ink2")
+                dated = True
+
     def _paint_season(self, ink: Ink) -> None:
         px, story = look().px, self._season
         side, base = px(SIDE_PX), px(36)
         wide = (self.width() - 2 * side) / self._days()
         labels = self.height() - px(OVER_PX) >= px(HEIGHT_PX) - 2
-        day = story.first_day
+        day, months = story.first_day, list[tuple[float, date]]()
         for i in range(self._days()):
             x = side + i * wide
             if i == 0 or day.day == 1:
                 ink.upright(x, px(4), base, 1, "rule")
-                if labels:
-                    name = self.desk.words.say(MONTHS_LONG[day.month - 1]).strip()
-                    name = f"{name} {day.year}" if i == 0 else name
-                    if self.width() - x > ink.width(name, 13):
-                        ink.text(x + px(4), px(50), name, 13, color="ink2")
+                months.append((x, day))
             elif day.weekday() == 0:
                 ink.upright(x, base - px(6), base, 1, "rule")
             day += timedelta(days=1)
+        if labels:
+            self._paint_months(ink, months)
         for row in story.weather:
             x = side + (row.day - story.first_day).days * wide
             if row.good_h:

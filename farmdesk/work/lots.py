@@ -17,7 +17,7 @@ from farmdesk.work.charts import drying_figure, ferment_figures
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import ready, work_out
 from farmdesk.work.normals import normals
-from farmdesk.work.portions import lies_at
+from farmdesk.work.portions import block_words, lies_at
 from farmdesk.work.stories import LotCard, LotStory, Reached
 
 __all__ = ["ahead_of", "lot_cards", "lot_story"]
@@ -84,7 +84,7 @@ def lot_story(farm: OpenFarm, code: str, at_utc_s: int | None = None, x_kind: st
 
 def headline(card: LotCard) -> Text:
     """The line beside the code: method, blocks, picking days, where it is, its weight and moisture."""
-    facts: dict[str, Fact] = {"method": card.method, "block": card.blocks or "–", "where": card.where}
+    facts: dict[str, Fact] = {"method": card.method, "block": block_words(card.blocks), "where": card.where}
     if card.picked:
         facts["days"] = Days(*card.picked)
         line = N_("lots", "{method}, block {block}, picked {days}, {where}", **facts)

@@ -24,9 +24,9 @@ from farmdesk.units import read_number
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import weight
+from farmdesk.work.picking import UNASSIGNED
 from farmdesk.work.settings import number, numbers
 
-UNASSIGNED = "?"
 _AGAIN: WeakKeyDictionary[Picture, dict[date, PayWeek]] = WeakKeyDictionary()
 
 

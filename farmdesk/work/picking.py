@@ -31,7 +31,7 @@ from farmdesk.work.guards import KEEP, ask, held, not_ahead, weight
 from farmdesk.work.slips import CORRECT, SAME, Slip, kept_rows, known_now, look, net_g
 
 HALF_DAYS = ("am", "pm")
-UNASSIGNED = "?"  # a sack whose picker is not known yet
+UNASSIGNED = "?"  # a sack whose picker, or whose block, is not known yet
 COLUMN_G = 50  # the scale's last digit: so far apart a column and its rows are equal
 
 

@@ -13,6 +13,7 @@ from farmdesk.text import N_, Day, Days, Listing, Num, Text, kg
 from farmdesk.work.crop import BlockCrop, Crop, crop, next_rounds, pickers_needed
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import now_of
+from farmdesk.work.picking import UNASSIGNED
 from farmdesk.work.settings import number
 from farmdesk.work.slips import net_g
 from farmdesk.work.weigh_grid import Column, kept_of, planned
@@ -201,8 +202,11 @@ def counted(bodies: list[Ripeness], said: Text, limit_pct: float) -> CountStory:
 def _headline(blocks: tuple[BlockStory, ...], columns: tuple[tuple[str, Column], ...], day_g: int, today: date) -> Text:
     ahead = sorted((b.next_days[0], b.code) for b in blocks if b.next_days and b.next_days[0] > today)
     if day_g:
-        codes = Listing(tuple(dict.fromkeys(column.block for _, column in columns)), " ")
-        now = N_("picking_story", "{weight} weighed in today from {blocks}", weight=kg(day_g), blocks=codes)
+        codes = [code for code in dict.fromkeys(column.block for _, column in columns) if code != UNASSIGNED]
+        now = N_("picking_story", "{weight} weighed in today", weight=kg(day_g))
+        if codes:
+            from_ = Listing(tuple(codes), " ")
+            now = N_("picking_story", "{weight} weighed in today from {blocks}", weight=kg(day_g), blocks=from_)
     else:
         now = N_("picking_story", "Nothing weighed in today")
     if not ahead:

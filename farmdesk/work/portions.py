@@ -16,7 +16,7 @@ from farmdesk.picture.fold import LotPicture
 from farmdesk.picture.matter import ledger
 from farmdesk.picture.measures import method_of, sent_g, stored_g
 from farmdesk.picture.picture import Picture
-from farmdesk.text import N_, Moment, Text
+from farmdesk.text import N_, Fact, Moment, Text
 
 TARGET_WB_FRAC = 0.12
 
@@ -50,6 +50,11 @@ ACCOUNT_WORDS = {
     ">sold": N_("accounts", "sold"),
     ">tests": N_("accounts", "tests"),
 }
+
+
+def block_words(code: str) -> Fact:
+    """A block, or several, as spoken of after the word block: the code, or that it is not known."""
+    return N_("portions", "not known") if code in ("", "?") else code
 
 
 def method_words(lot: LotPicture) -> Text:

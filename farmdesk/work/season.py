@@ -9,7 +9,7 @@ from farmdesk.picture.fold import LotPicture
 from farmdesk.picture.measures import fills, on_beds, picked_g, stored_g
 from farmdesk.picture.picture import Picture
 from farmdesk.picture.things import Block
-from farmdesk.text import N_, Day, Days, Text, kg
+from farmdesk.text import N_, Day, Days, Fact, Text, kg
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import drying_ready, now_of
 from farmdesk.work.portions import daily_moisture
@@ -150,16 +150,17 @@ def _tide(boards: list[Board], first: date, last: date) -> tuple[tuple[date, int
 def _headline(picture: Picture, boards: list[Board], beds: int) -> Text:
     today = picture.time.farm_day(now_of(picture))
     lying = {b.place for b in boards if b.last_day is None and not b.planned}
-    ends = [b.ahead[0] for b in boards if b.ahead and not b.planned]
+    ahead = [b.ahead for b in boards if b.ahead and not b.planned]
     begun = sum(1 for lot in picture.lots.values() if lot.trail and any(m.act == "weighin" for m in lot.trail))
     if not boards and not begun:
         return N_("season", "Nothing is written yet; the season begins with the first sack weighed.")
     if not lying:
         return N_("season", "{n} lots; every bed is free.", n=begun)
     facts = {"n": begun, "used": len(lying), "beds": beds}
-    if ends:
-        soon = min(ends)
-        when = Day(max(soon, today)) if len(set(ends)) == 1 else Days(max(soon, today), max(max(ends), today))
+    if ahead:  # the first to end does so not before the earliest of all, nor after the soonest latest
+        first = max(min(range_[0] for range_ in ahead), today)
+        lasts = [range_[2] for range_ in ahead if range_[2] is not None]
+        when: Fact = Days(first, max(min(lasts), today)) if lasts else N_("season", "from {day}", day=Day(first))
         return N_(
             "season", "{n} lots; {used} of {beds} beds in use; the next may come free {when}.", **facts, when=when
         )

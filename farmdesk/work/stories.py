@@ -1,7 +1,6 @@
-"""Frozen rows that pages and papers show. They hold facts and `Text`s, never colours or finished sentences.
+"""Frozen rows that pages and papers show: facts and `Text`s, never colours or finished sentences.
 
-A story is asked for again after every change; nobody keeps a second copy of a fact. Weights are grams,
-moistures fractions wet basis, instants UTC seconds, `None` means "not measured" (never 0 for nothing).
+Grams, fractions wet basis, UTC seconds; `None` means "not measured" (never 0 for nothing).
 """
 
 from __future__ import annotations
@@ -73,10 +72,7 @@ class LotCard:
 
 @dataclass(frozen=True, slots=True)
 class RiverPart:
-    """A stage of the weight river: wet weight and dry matter [g] with its spread, and what left before it.
-
-    `missing_g` is the dry matter [g] that no name explains and the ledger says somebody must look for, or 0.
-    """
+    """A stage of the weight river: wet weight and dry matter [g] with its spread, and what left before it."""
 
     name: Text
     grams: int
@@ -85,7 +81,7 @@ class RiverPart:
     left: tuple[tuple[Text, int], ...] = ()
     up: bool = False  # what left was water
     mark: str = "measured"
-    missing_g: float = 0.0
+    missing_g: float = 0.0  # dry, without a name, to be looked for
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,6 +18,7 @@ from farmdesk.text import N_, Day, Moment, Num, Text, kg
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import now_of
 from farmdesk.work.picking import HALF_DAYS, UNASSIGNED, next_code
+from farmdesk.work.portions import block_words
 from farmdesk.work.slips import Usual, kept_rows, net_g, sacks_of, usual_of
 
 CREW_D = 14  # who weighed in so many days before is expected on the sheet (common practice, no source)
@@ -268,7 +269,7 @@ def said_of(key: SheetKey) -> Text:
     """A sheet as it is spoken of: `25-16W, block D, pm, Tue 14 Jan`."""
     half = N_("weigh_grid", "morning") if key.half_day == "am" else N_("weigh_grid", "afternoon")
     return N_(
-        "weigh_grid", "block {block}, {half}, {day}", block=key.block, half=half, day=Day(key.day, weekday=True)
+        "weigh_grid", "block {block}, {half}, {day}", block=block_words(key.block), half=half, day=Day(key.day, weekday=True)
     )  # fmt: skip
 
 

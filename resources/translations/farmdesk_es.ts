@@ -423,6 +423,10 @@
         <translation>lote</translation>
     </message>
     <message>
+        <source>The page Picking fills vessels: v.</source>
+        <translation>La página Corte llena pilas y barriles: v.</translation>
+    </message>
+    <message>
         <source>method</source>
         <translation>método</translation>
     </message>
@@ -1387,8 +1391,8 @@
         <translation>Cosecha: {text}.</translation>
     </message>
     <message>
-        <source>No block is known yet; Alt+R leads to the page Farm.</source>
-        <translation>Aún no hay parcela; Alt+I lleva a la página Finca.</translation>
+        <source>No block is written yet. A lot can begin without one; the page Farm writes them: r.</source>
+        <translation>Todavía no hay parcelas escritas. Un lote puede empezar sin ellas; la página Finca las escribe: r.</translation>
     </message>
     <message>
         <source>The hill, m</source>
@@ -1560,6 +1564,10 @@
         <translation>Lotes</translation>
     </message>
     <message>
+        <source>No lot has begun. The page Picking begins one: g.</source>
+        <translation>Ningún lote ha empezado. La página Corte empieza uno: g.</translation>
+    </message>
+    <message>
         <source>lot sheet</source>
         <translation>hoja del lote</translation>
     </message>
@@ -1614,10 +1622,6 @@
     <message>
         <source>{lot} lies in no vessel and on no bed, so there is nothing to read.</source>
         <translation>{lot} no está en ninguna pila ni cama; no hay nada que leer.</translation>
-    </message>
-    <message>
-        <source>No lot has begun. The first weighing of cherry begins one: press Alt+P.</source>
-        <translation>Aún no empieza ningún lote. La primera pesada de uva empieza uno: Alt+C.</translation>
     </message>
 </context>
 <context>
@@ -2658,6 +2662,10 @@
         <translation>Quedará en</translation>
     </message>
     <message>
+        <source>no lot</source>
+        <translation>ningún lote</translation>
+    </message>
+    <message>
         <source>written {hour}</source>
         <translation>escrito {hour}</translation>
     </message>
@@ -3305,12 +3313,12 @@
         <translation>tarde</translation>
     </message>
     <message>
-        <source>block {block}, {half}, {n} sacks</source>
-        <translation>parcela {block}, {half}, {n} sacos</translation>
+        <source>block {block}</source>
+        <translation>parcela {block}</translation>
     </message>
     <message>
-        <source>block {block}, {variety}</source>
-        <translation>parcela {block}, {variety}</translation>
+        <source>block {block}, {half}, {n} sacks</source>
+        <translation>parcela {block}, {half}, {n} sacos</translation>
     </message>
     <message>
         <source>kept</source>
@@ -3323,10 +3331,6 @@
     <message>
         <source>morning</source>
         <translation>mañana</translation>
-    </message>
-    <message>
-        <source>picker</source>
-        <translation>cortador</translation>
     </message>
     <message>
         <source>the scale’s own total</source>
@@ -7522,6 +7526,10 @@
         <translation>{now}. Próxima parcela {block}, {days}.</translation>
     </message>
     <message>
+        <source>{weight} weighed in today</source>
+        <translation>{weight} pesados hoy</translation>
+    </message>
+    <message>
         <source>{weight} weighed in today from {blocks}</source>
         <translation>{weight} pesados hoy de {blocks}</translation>
     </message>
@@ -7669,6 +7677,13 @@
     <message>
         <source>{lot} split</source>
         <translation>{lot} partido</translation>
+    </message>
+</context>
+<context>
+    <name>portions</name>
+    <message>
+        <source>not known</source>
+        <translation>sin saber</translation>
     </message>
 </context>
 <context>

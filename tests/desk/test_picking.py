@@ -81,7 +81,9 @@ def test_an_empty_farm_says_so(qtbot, at, tmp_path):
     begin_farm(path, "New farm", "25", "America/Guatemala").close()
     window = open_window(qtbot, path)
     window.open(Target("page", "picking"))
-    assert window.page.view.hill.accessibleName() == "No block is known yet; Alt+R leads to the page Farm."
+    assert window.page.view.hill.accessibleName() == (
+        "No block is written yet. A lot can begin without one; the page Farm writes them: r."
+    )
     keys("w")
     assert "No lot has begun" in window.notice.sentence
 

@@ -277,7 +277,9 @@ def test_an_unmeasured_stay_says_so_in_the_table(qtbot):
 def test_an_empty_season_shows_the_shed_and_the_key_that_begins(qtbot):
     window = stand(qtbot, "season", SeasonPage, lambda at: samples.no_season(), samples.TIME.instant(samples.FIRST, 6))
     view = window.page.view
-    assert view.empty_words == "Nothing is written yet; p goes to Picking, where the first sack is weighed."
+    assert "Nothing is written yet; p goes to Picking, where the first sack is weighed." in (
+        window.page.title.accessibleName()
+    )
     assert view.pieces == []
     assert "p" in [action.key for action in window.page.letters()]
     window.page.letters()[-1].run()

@@ -115,7 +115,7 @@ class Clocks(Drawn):
     def paint(self, ink: Ink) -> None:
         px = look().px
         if not self.vessels:
-            ink.text(0, px(30), self.sentence(), 21, family=SERIF)
+            ink.wrapped(0, px(30), self.width(), self.tr("The page Picking fills vessels: v."), 17, family=SERIF)
             return
         for i, vessel in enumerate(self.vessels):
             left, top, radius = self._cell(i)

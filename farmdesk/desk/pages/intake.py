@@ -91,7 +91,7 @@ class CountView(ShortForm):
     def paint_beside(self, side: Side, story: IntakeStory, values: dict[str, str]) -> None:
         lot = self.lot_typed()
         number = self.desk.words.number
-        side.title(lot.code if lot else "", lot.check if lot else "", self.desk.words.say(lot.method) if lot else "")
+        self.paint_lot(side, lot)
         counts = None
         with suppress(FarmError):
             counts = self.counts(values)
@@ -160,7 +160,7 @@ class SortView(ShortForm):
 
     def paint_beside(self, side: Side, story: IntakeStory, values: dict[str, str]) -> None:
         lot, number = self.lot_typed(), self.desk.words.number
-        side.title(lot.code if lot else "", lot.check if lot else "", self.desk.words.say(lot.method) if lot else "")
+        self.paint_lot(side, lot)
         if lot is None:
             side.note(self.tr("No lot waits to be sorted."))
             return

@@ -394,5 +394,5 @@ class LotsPage(Page):
             x = px(MARGIN_PX + LIST_PX + GUTTER_PX // 2)
             ink.upright(x + 0.5, px(12), self.height() - px(8), 1, "rule")
             if not self.cards and not self.stale:
-                text = self.tr("No lot has begun. The first weighing of cherry begins one: press Alt+P.")
-                ink.text(px(MARGIN_PX), px(84), text, 17, family=SERIF)
+                text = self.tr("No lot has begun. The page Picking begins one: g.")
+                ink.text(x + px(GUTTER_PX // 2), px(35), text, 17, family=SERIF)

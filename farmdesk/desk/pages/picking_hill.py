@@ -93,7 +93,7 @@ class Hill(Part):
         if self.story is None:
             return ""
         if not self.story.blocks:
-            return self.tr("No block is known yet; Alt+R leads to the page Farm.")
+            return self.tr("No block is written yet. A lot can begin without one; the page Farm writes them: r.")
         return self.tr("{n} blocks from {low} to {high} m. Crop: {crop}.").format(
             n=len(self.story.blocks), low=round(min(b.low_m for b in self.story.blocks)),
             high=round(max(b.high_m for b in self.story.blocks)), crop=self.view.desk.words.say(self.story.crop.text),

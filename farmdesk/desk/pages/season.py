@@ -32,6 +32,7 @@ class SeasonPage(Page):
         super().__init__(desk, parent)
         self.setWindowTitle(self.tr("Season"))
         self.story: SeasonStory | None = None
+        self.empty = False
         self.title = Title(desk, self)
         self.view = SeasonView(desk.time, desk.words, self)
         self.twin: Rows | None = None
@@ -47,10 +48,9 @@ class SeasonPage(Page):
     def show_story(self, story: Any) -> None:
         self.story = story
         sentence = self.desk.words.say(story.headline)
-        empty = not story.boards and not story.picks
-        self.title.say(self.tr("Season"), "" if empty else sentence)
+        self.empty = not story.boards and not story.picks
         told = self.tr("Nothing is written yet; p goes to Picking, where the first sack is weighed.")
-        self.view.empty_words = told if empty else ""
+        self.title.say(self.tr("Season"), told if self.empty else sentence)
         self.view.show_story(story, self.desk.at_present)
         self.view.setAccessibleName(sentence)
         self.setAccessibleName(sentence)
@@ -62,7 +62,7 @@ class SeasonPage(Page):
             Action("t", self.tr("picture") if self.twin is not None else self.tr("table"), self.toggle_twin),
             Action("0", self.tr("whole season"), self.view.fit_season),
         ]
-        if self.view.empty_words:
+        if self.empty:
             found.append(Action("p", self.tr("weigh the first sack"), self._begin))
         return found
 

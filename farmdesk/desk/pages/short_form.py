@@ -214,6 +214,13 @@ class ShortForm(RowsPane):
 
     # beside
 
+    def paint_lot(self, side: Side, lot: IntakeLot | None) -> None:
+        """The lot's name above what stands beside its form."""
+        if lot is None:
+            side.title(self.tr("no lot"), "", "")
+        else:
+            side.title(lot.code, lot.check, self.desk.words.say(lot.method))
+
     def paint_side(self, ink: Ink, box: QRect) -> None:
         if self.story is None:
             return

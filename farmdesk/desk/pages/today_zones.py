@@ -281,10 +281,10 @@ class YardZone(QWidget):
         px = look().px
         top = px(19)
         self.plan.setGeometry(0, top, self.width(), self.height() - top)
-        upper = self.plan.upper_row
+        upper = self.plan.beside
         if self.width() - upper.right() < px(190):
             self.plan.setGeometry(0, top, self.width() - px(220), self.height() - top)
-            upper = self.plan.upper_row
+            upper = self.plan.beside
         left = round(max(upper.right() + px(10), 0))
         low = round(upper.bottom()) if upper.bottom() else self.height()
         self.words.setGeometry(left, top, self.width() - left, max(px(100), low + px(8)))

@@ -83,7 +83,7 @@ class FillView(ShortForm):
 
     def paint_beside(self, side: Side, story: IntakeStory, values: dict[str, str]) -> None:
         lot, number = self.lot_typed(), self.desk.words.number
-        side.title(lot.code if lot else "", lot.check if lot else "", self.desk.words.say(lot.method) if lot else "")
+        self.paint_lot(side, lot)
         if lot is None:
             side.note(self.tr("No lot waits at the intake."))
         else:
@@ -167,7 +167,7 @@ class SpreadView(ShortForm):
         from farmdesk.work.portions import place_list
 
         lot, number = self.lot_typed(), self.desk.words.number
-        side.title(lot.code if lot else "", lot.check if lot else "", self.desk.words.say(lot.method) if lot else "")
+        self.paint_lot(side, lot)
         if lot is None:
             side.note(self.tr("No lot waits to be spread."))
             return

@@ -12,6 +12,7 @@ from farmdesk.desk.widgets.rows_pane import RowsPane
 from farmdesk.errors import FarmError, Question
 from farmdesk.text import Moment
 from farmdesk.units import grams_of, read_number
+from farmdesk.work.portions import block_words
 from farmdesk.work.slips import Usual
 from farmdesk.work.weigh_grid import WeighSheet
 
@@ -50,7 +51,8 @@ class WeighSide(RowsPane):
         px = look().px
         x = ink.text(left, px(40), story.key.lot, 26, SEMIBOLD, family=DISPLAY)
         ink.text(x + px(8), px(40), story.check, 17, color="ink2")
-        said = self.tr("block {block}, {variety}").format(block=story.key.block, variety=story.variety)
+        said = self.tr("block {block}").format(block=self.desk.words.say(block_words(story.key.block)))
+        said = f"{said}, {story.variety}" if story.variety else said
         ink.text(right, px(40), ink.fitted(said, right - x - px(50), 17), 17, align="right")
         ink.level(left, right, px(54), 1.6, "ink")
         return px(54)
@@ -107,10 +109,11 @@ class WeighSide(RowsPane):
         px, words = look().px, self.desk.words
         picker = self.picker_typed()
         usual = story.usual.get(picker)
+        if not picker:
+            return y
         y += px(26)
         if usual is None:
-            note = self.tr("too few sacks to say what is usual") if picker else ""
-            ink.heading(left, y, picker or self.tr("picker"), note)
+            ink.heading(left, y, picker, self.tr("too few sacks to say what is usual"))
             return y + px(20)
         low, high = words.number(usual.low_g / 1000), words.number(usual.high_g / 1000)
         said = self.tr("usually {low}–{high} kg, last {n} sacks").format(low=low, high=high, n=len(usual.nets_g))

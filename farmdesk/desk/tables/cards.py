@@ -16,7 +16,7 @@ from farmdesk.desk.theme import BOLD, REGULAR, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.strip import CARD_PX, paint_strip
 from farmdesk.text import N_, Day, Days, Moment, Words, kg, pct
 from farmdesk.work.cards import STATES
-from farmdesk.work.portions import TARGET_WB_FRAC
+from farmdesk.work.portions import TARGET_WB_FRAC, block_words
 from farmdesk.work.stories import LotCard
 
 Index = QModelIndex | QPersistentModelIndex
@@ -226,7 +226,7 @@ class CardDelegate(QStyledItemDelegate):
         self._water(ink, card, right)
         place = say(card.where)
         days = f", {say(Days(*card.picked))}" if card.picked else ""
-        block = say(N_("cards", "block {code}", code=card.blocks)) if card.blocks else ""
+        block = say(N_("cards", "block {code}", code=block_words(card.blocks))) if card.blocks else ""
         after = ends(card, self.words, self.time, self.as_of_utc_s) if card.state == "beds" else ""
         room = right - left - (ink.width(after, 15, SEMIBOLD) + px(12) if after else 0)
         told = f"{block}{days}   {place}".strip(", ")

@@ -144,7 +144,9 @@ class Gutter(QWidget):
         for n, (cover, group) in enumerate(groupby(story.beds, key=lambda bed: bed[1])):
             codes = [code for code, _, _ in group]
             down = px(34) if n == 0 else px(14)
-            ink.text(0, levels.tops[codes[0]] + down, names.get(cover, cover), 14)
+            base = levels.tops[codes[0]] + down
+            if base <= levels.tops[codes[-1]] + levels.shelf + px(6):  # a bed or two have no room for it
+                ink.text(0, base, names.get(cover, cover), 14)
             middle = codes[(len(codes) - 1) // 2]
             shown = codes if levels.shelf >= px(EVERY_NUMBER_PX) else (codes[0], middle, codes[-1])
             for code in shown:
@@ -164,7 +166,7 @@ class Gutter(QWidget):
             (levels.mill_top, MILL_PX, self.tr("Mill"), story.mill_runs),
             (levels.events_top, EVENT_PX, self.tr("Samples, sales"), story.events),
         ):
-            base = top + px(high) * (0.8 if high == MILL_PX else 0.5) + px(5)
+            base = top + px(high) * (0.8 if high == MILL_PX and there else 0.5) + px(5)
             ink.text(0, base, name, 18, SEMIBOLD, family=SERIF)
             if not there:
                 ink.text(0, base + px(18), self.tr("nothing yet"), 14, color="ink2")

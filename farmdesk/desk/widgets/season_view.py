@@ -14,7 +14,7 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QResize
 from PySide6.QtWidgets import QApplication, QFrame, QGraphicsScene, QGraphicsView, QWidget
 
 from farmdesk.clock import FarmTime
-from farmdesk.desk.theme import SERIF, look
+from farmdesk.desk.theme import look
 from farmdesk.desk.widgets.season_edges import GUTTER_PX, WEATHER_PX, WEEKS_PX, Gutter, Head
 from farmdesk.desk.widgets.season_ground import paint_ground, paint_thread, paint_tide
 from farmdesk.desk.widgets.season_pieces import Piece, event_lanes, nearest, pieces_of, under
@@ -48,7 +48,6 @@ class SeasonView(QGraphicsView):
         self.days: Days | None = None
         self.levels: Levels | None = None
         self.at_present = True
-        self.empty_words = ""
         self.day_px = 0.0
         self.pieces: list[Piece] = []
         self.held: Piece | None = None
@@ -181,12 +180,6 @@ class SeasonView(QGraphicsView):
         if self.held is not None:
             r = self.held.rect
             ink.ring(r.x(), r.y(), r.width() + 1, r.height() + 1)
-        if self.empty_words:
-            seen, mid = self.seen(), (self.levels.roof + self.levels.beds_end) / 2
-            wide = ink.width(self.empty_words, 18, family=SERIF)
-            x = seen.left() + max(look().px(20), (seen.width() - wide) / 2)
-            ink.fill(x - 12, mid - look().px(18), wide + 24, look().px(28), "paper")
-            ink.text(x, mid, self.empty_words, 18, family=SERIF)
 
     # room
 

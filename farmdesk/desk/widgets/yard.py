@@ -6,7 +6,7 @@ A bed is never moved for tidiness and never coloured by lot.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainterPath, QPen, QResizeEvent
@@ -27,6 +27,13 @@ GAP_PX = 2.5  # between a bed's edge and its frame
 def short(code: str) -> str:
     """Inside a picture the season is dropped: `25-13W` is `13W`."""
     return code.split("-", 1)[-1]
+
+
+def _around(rects: Iterable[QRectF]) -> QRectF:
+    whole = QRectF()
+    for rect in rects:
+        whole = whole.united(rect)
+    return whole
 
 
 class YardPlan(Drawn):
@@ -135,19 +142,15 @@ class YardPlan(Drawn):
         return QRectF(left, top, right - left, low - top)
 
     @property
-    def right_edge(self) -> float:
-        """Where the beds of the upper row end [px]: text may stand to the right of it."""
-        upper = [r for c, r in self.rects.items() if self._upper(c)]
-        return max((r.right() for r in upper), default=0.0)
-
-    @property
     def upper_row(self) -> QRectF:
         """The rectangle of the upper row of beds; empty where there is none."""
-        whole = QRectF()
-        for code, rect in self.rects.items():
-            if self._upper(code):
-                whole = whole.united(rect)
-        return whole
+        return _around(rect for code, rect in self.rects.items() if self._upper(code))
+
+    @property
+    def beside(self) -> QRectF:
+        """The beds that text may stand to the right of: the upper row, or all where none lies in the upper half."""
+        upper = self.upper_row
+        return _around(self.rects.values()) if upper.isNull() else upper
 
     def _upper(self, code: str) -> bool:
         place = self._place(code)

@@ -221,11 +221,13 @@ class YardSheet(YardPlan):
         return [self.desk.words.say(Num(sum(litres) / 1000, "L"))]
 
     def _paint_compass(self, ink: Ink) -> None:
-        """North, and five metres, above the patio or at the right of the upper row."""
-        px = look().px
-        cells = [r for code, r in self.rects.items() if self._place(code).kind != "bed"] or list(self.rects.values())
+        """North, and five metres, above the patio or at the right of the beds."""
+        px, long = look().px, 5 * self.scale
+        patio = [r for code, r in self.rects.items() if self._place(code).kind != "bed"]
+        cells = patio or list(self.rects.values())
         right, top = max(r.right() for r in cells), min(r.top() for r in cells) - px(5)
-        long = 5 * self.scale
+        if not patio:
+            right, top = right + px(100) + long, top + px(20)
         ink.level(right - long, right, top, 1.2, "ink")
         for x in (right - long, right):
             ink.upright(x, top - px(4), top + px(4), 1.2, "ink")
