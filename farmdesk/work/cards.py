@@ -16,6 +16,7 @@ from farmdesk.picture.measures import (
 )
 from farmdesk.picture.picture import Picture
 from farmdesk.text import ENGLISH, N_, Text
+from farmdesk.work.doubts import weights_in_doubt
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import ready
 from farmdesk.work.portions import current, form_words, lies_at, method_words, state_of, where
@@ -91,7 +92,7 @@ def lot_card(picture: Picture, lot: LotPicture) -> LotCard:
         moisture.wb_frac if moisture else None,
         moisture.mark if moisture else "measured",
         ahead,
-        len(lot.doubts),
+        len(lot.doubts) + len(weights_in_doubt(picture, lot)),
         " ".join(words).lower(),
         alias,
     )

@@ -22,10 +22,12 @@ from farmdesk.picture.entries import (
     Weather,
 )
 from farmdesk.picture.fold import LotPicture
+from farmdesk.picture.measures import spread_g
 from farmdesk.text import N_, Num, kg
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import ask, between, not_ahead, share, weight
+from farmdesk.work.normals import like_own_lots
 
 METER_ASK_FRAC = 0.35  # grain-type meters drift above this (Jimenez & Bulgarelli 1992, Agronomia Costarricense 16(2))
 HOT_BEANS_C = 35.0  # beans warmer than this are left to cool first (common practice, no source)
@@ -81,6 +83,10 @@ def spread(
     postings += [Posting(lot, code, grams, typed=text) for code, (grams, text) in weighed.items()]
     postings.append(Posting(lot, rest, way=REST))
     total = sum(grams for grams, _ in weighed.values())
+    if books is not None and not [
+        a for a, g in books.heaps.items() if g > 0 and a not in (*sources, *farm.things.places)
+    ]:
+        like_own_lots(farm, books, "spread", (spread_g(books) or 0) + total, hand)
     label = N_("drying", "{weight} of {lot} spread", weight=kg(total), lot=lot)
     return farm.write([Flow(lot, "spread", tuple(postings))], at_utc_s, hand, label, lot=lot)
 

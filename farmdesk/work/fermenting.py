@@ -6,10 +6,13 @@ from collections.abc import Mapping
 
 from farmdesk.errors import NotPossible
 from farmdesk.picture.entries import INTAKE, Flow, Line, Posting, Reading, Rinse, VesselStep, Yeast
+from farmdesk.picture.fold import LotPicture
 from farmdesk.text import N_, Num, kg
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import ask, between, held, not_ahead, weight
+from farmdesk.work.portions import is_whole
+from farmdesk.work.settings import kg_a_litre
 
 STEPS = ("seal", "open", "wash", "cool")
 YEAST_ASK_G_KG = 3.0  # a dose above this is asked about (common practice, no source)
@@ -24,7 +27,7 @@ def fill(
     from_place: str = INTAKE,
     hand: Hand = Hand(),
 ) -> Done:
-    """Coffee into vessels: a weight as typed for each vessel's code."""
+    """Coffee into vessels: a weight as typed for each vessel's code. More than a vessel takes is asked once."""
     for code in vessels:
         if farm.things.vessels and code not in farm.things.vessels:
             raise NotPossible(N_("fermenting", "The farm has no vessel {code}.", code=code))
@@ -33,10 +36,29 @@ def fill(
     not_ahead(farm, at_utc_s, hand)
     if books := farm.picture.lots.get(lot):
         held(books, from_place, total_g, hand)
+        for code, (grams, _) in weighed.items() if total_g <= books.balance.get(from_place, 0) else ():
+            _fits(farm, books, code, grams, hand)
     postings = [Posting(lot, from_place, -total_g)]
     postings += [Posting(lot, code, grams, typed=text) for code, (grams, text) in weighed.items()]
     label = N_("fermenting", "{weight} of {lot} filled", weight=kg(total_g), lot=lot)
     return farm.write([Flow(lot, "fill", tuple(postings))], at_utc_s, hand, label, lot=lot)
+
+
+def _fits(farm: OpenFarm, lot: LotPicture, vessel: str, grams: int, hand: Hand) -> None:
+    """Ask once when a vessel would hold more litres than it may; what foams over blocks the airlock."""
+    known = farm.things.vessels.get(vessel)
+    if known is None or known.usable_l <= 0:
+        return
+    each = kg_a_litre(farm.things, is_whole(farm.picture, lot))
+    litres = (lot.balance.get(vessel, 0) + grams) / 1000 / each
+    if litres > known.usable_l:
+        text = N_(
+            "fermenting",
+            "{over} too much for {vessel}: at {each} of cherry a litre it is {litres}, and {vessel} takes {room}.",
+            over=Num(litres - known.usable_l, "L"), vessel=vessel, each=Num(each, "kg", 2), litres=Num(litres, "L"),
+            room=Num(known.usable_l, "L"),
+        )  # fmt: skip
+        ask(hand, "weight", f"full {vessel}", text)
 
 
 def vessel_step(

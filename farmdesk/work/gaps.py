@@ -5,12 +5,13 @@ from __future__ import annotations
 from datetime import timedelta
 
 from farmdesk.clock import DAY_S, HOUR_S
-from farmdesk.picture.entries import Check, Parcel, ParcelNews, Platform, Reading, Skipped, WeighIn
+from farmdesk.picture.entries import Check, Parcel, ParcelNews, Reading, Skipped
 from farmdesk.picture.fold import LotPicture
 from farmdesk.picture.measures import fills, method_of
 from farmdesk.picture.picture import Picture
-from farmdesk.text import N_, Day, Num, Text, kg
+from farmdesk.text import N_, Day, Num, Text
 from farmdesk.work.carrying import STICK, stick_copy_utc_s
+from farmdesk.work.doubts import weights_in_doubt
 from farmdesk.work.forecasts import now_of
 from farmdesk.work.portions import portions
 from farmdesk.work.stories import Gap
@@ -18,7 +19,6 @@ from farmdesk.work.stories import Gap
 READ_EVERY_H = 24.0  # a bed is read each afternoon; half a day more is a gap (common practice, no source)
 IN_USE_D = 3.0  # an instrument read with in the last days is in use
 SATURDAY, STICK_EVERY_D = 5, 7  # the day of the week, and how old a copy on a stick may be [d]; the farm's habit
-PLATFORM_FRAC, PLATFORM_G = 0.01, 2000  # platform and sacks may differ by 1 % or 2 kg (common practice)
 
 
 def _skipped(picture: Picture, lot: LotPicture | None) -> set[tuple[str, str, str]]:
@@ -36,7 +36,7 @@ def gaps(picture: Picture) -> tuple[Gap, ...]:
         rows += _beds(picture, lot)
         rows += _vessels(picture, lot)
         rows += _parcels(picture, lot)
-        rows += _platform(picture, lot)
+        rows += weights_in_doubt(picture, lot)
     rows += _instruments(picture)
     rows += _weather(picture)
     rows += _stick(picture)
@@ -113,31 +113,6 @@ def _parcels(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
                 day=Day(time.calendar_day(body.due_utc_s)),
             )  # fmt: skip
             rows.append((float(body.due_utc_s), Gap("missing", text, lot.code)))
-    return rows
-
-
-def _platform(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
-    """Days on which the platform's total and the sum of the sacks are further apart than scales may be."""
-    sums: dict[str, int] = {}
-    for entry in lot.of(WeighIn):
-        day = picture.time.farm_day(entry.happened_utc_s).isoformat()
-        body = entry.body
-        sums[day] = sums.get(day, 0) + body.gross_g - body.tare_g
-    rows = []
-    totals: dict[str, int] = {}
-    at: dict[str, int] = {}
-    for said in lot.of(Platform):
-        day = picture.time.farm_day(said.happened_utc_s).isoformat()
-        totals[day] = totals.get(day, 0) + said.body.grams
-        at[day] = said.happened_utc_s
-    for day, total in totals.items():
-        apart = sums.get(day, 0) - total
-        if sums.get(day) and abs(apart) > max(PLATFORM_FRAC * total, PLATFORM_G):
-            text = N_(
-                "gaps", "{lot}: sacks sum to {sum}, the platform says {total}", lot=lot.code,
-                sum=kg(sums[day], 1), total=kg(total, 1),
-            )  # fmt: skip
-            rows.append((float(at[day]), Gap("doubtful", text, lot.code)))
     return rows
 
 

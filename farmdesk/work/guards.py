@@ -9,7 +9,7 @@ from __future__ import annotations
 from farmdesk import clock
 from farmdesk.errors import Answer, Asked, NotPossible, Question
 from farmdesk.picture.fold import LotPicture
-from farmdesk.text import N_, Num, Text, kg
+from farmdesk.text import N_, Moment, Num, Text, kg
 from farmdesk.units import Typed, grams_of, read_number
 from farmdesk.work.changes import Hand
 from farmdesk.work.farm import OpenFarm
@@ -67,13 +67,8 @@ def between(typed: str, low: float, high: float, unit: str, hand: Hand) -> tuple
 def not_ahead(farm: OpenFarm, at_utc_s: int, hand: Hand) -> None:
     """Ask once when something is said to have happened more than an hour after now."""
     if at_utc_s > farm.written_now() + clock.HOUR_S:
-        local = farm.time.local(at_utc_s)
-        text = N_(
-            "guards",
-            "{day} {hour} is still to come. Is the time right?",
-            day=f"{local:%Y-%m-%d}",
-            hour=f"{local:%H:%M}",
-        )
+        when = Moment(farm.time.local(at_utc_s), weekday=True)
+        text = N_("guards", "{when} is still to come. Is the time right?", when=when)
         ask(hand, "time", "ahead", text)
 
 

@@ -32,14 +32,13 @@ from farmdesk.work.normals import ENOUGH_N
 from farmdesk.work.picking import next_code
 from farmdesk.work.picking_story import CountStory, counted
 from farmdesk.work.portions import METHOD_WORDS, method_words
-from farmdesk.work.settings import number
+from farmdesk.work.settings import kg_a_litre, number
 
 # What cherry comes to where no own lots say it: common practice, no source; a farm's own lots replace them.
 DRY_FOR_ACCEPTED = {False: 0.20, True: 0.34}  # dry parchment; dried whole
 WET_FOR_ACCEPTED = {False: 0.39, True: 1.0}
 GREEN_FOR_DRY = {False: 0.81, True: 0.48}
 STARTED_SPREAD_FRAC = 0.06  # either way of a ratio that is not the farm's own (common practice, no source)
-CHERRY_KG_L, PULPED_KG_L = 0.62, 0.85  # bulk weights where none is set (common practice, no source)
 RECENT_N = 8  # lots offered in a form
 
 
@@ -128,7 +127,7 @@ def intake_story(farm: OpenFarm, at_utc_s: int | None = None, *, now_utc_s: int 
         _plans(picture), tuple(things.blocks),
         tuple((code, v.usable_l, _holder(picture, code)) for code, v in things.vessels.items()),
         tuple((code, p.area_m2, _holder(picture, code)) for code, p in things.places.items()),
-        number(things, "bulk_cherry_kg_l") or CHERRY_KG_L, number(things, "bulk_pulped_kg_l") or PULPED_KG_L,
+        kg_a_litre(things, True), kg_a_litre(things, False),
         number(things, "unripe_limit_pct") or 0.0,
     )  # fmt: skip
 

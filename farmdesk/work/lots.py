@@ -14,6 +14,7 @@ from farmdesk.text import N_, Day, Days, Fact, Moment, Num, Text, kg, pct
 from farmdesk.work.balances import mill_balance, river, unexplained
 from farmdesk.work.cards import lot_card, lot_cards
 from farmdesk.work.charts import drying_figure, ferment_figures
+from farmdesk.work.doubts import doubts_of
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import ready, work_out
 from farmdesk.work.normals import normals
@@ -69,7 +70,7 @@ def lot_story(farm: OpenFarm, code: str, at_utc_s: int | None = None, x_kind: st
         rows,
         of,
         deviations(picture, lot),
-        tuple(doubt.text for doubt in picture.doubts if doubt.lot == code),
+        doubts_of(picture, lot),
         balance,
         balance_of,
         tuple(Reached(c, g) for c, g in parents.items()),

@@ -21,11 +21,15 @@ from farmdesk.picture.measures import (
     stored_g,
 )
 from farmdesk.picture.picture import Picture
-from farmdesk.text import N_, Num, Text
+from farmdesk.text import N_, Num, Text, kg
+from farmdesk.work.changes import Hand
+from farmdesk.work.farm import OpenFarm
+from farmdesk.work.guards import ask
 from farmdesk.work.stories import Normal
 
 ENOUGH_N = 5  # fewer own lots than this are no normal (common practice, no source)
 UNUSUAL_MADS = 3.0
+LEAST_SPREAD = 0.01  # of the middle: lots that came out alike all but exactly must not make every other one unlikely
 
 
 def _ratio(part: int | None, whole: int | None) -> float | None:
@@ -37,16 +41,26 @@ def _hours(picture: Picture, lot: LotPicture) -> float | None:
     return max(hours) if hours else None
 
 
+def wet(picture: Picture, lot: LotPicture) -> float | None:
+    """Wet weight for accepted cherry."""
+    return _ratio(spread_g(lot), accepted_g(lot))
+
+
+def dry(picture: Picture, lot: LotPicture) -> float | None:
+    """Dry weight for accepted cherry."""
+    return _ratio(stored_g(lot), accepted_g(lot))
+
+
 Row = tuple[Text, Callable[[Picture, LotPicture], "float | None"], str, int, float]
 
 ROWS: tuple[Row, ...] = (
     (N_("normals", "ripe"), lambda p, lot: ripe_frac(lot), "%", 0, 100),
     (N_("normals", "floaters"), lambda p, lot: _ratio(floaters_g(lot), lot.delivered_g), "%", 1, 100),
     (N_("normals", "ferment"), _hours, "h", 0, 1),
-    (N_("normals", "wet for accepted"), lambda p, lot: _ratio(spread_g(lot), accepted_g(lot)), "", 3, 1),
+    (N_("normals", "wet for accepted"), wet, "", 3, 1),
     (N_("normals", "loading"), lambda p, lot: loading_kg_m2(lot, p.things), "kg/m²", 1, 1),
     (N_("normals", "drying"), lambda p, lot: dry_days_d(lot, p.things, p.time), "d", 0, 1),
-    (N_("normals", "dry for accepted"), lambda p, lot: _ratio(stored_g(lot), accepted_g(lot)), "", 3, 1),
+    (N_("normals", "dry for accepted"), dry, "", 3, 1),
     (N_("normals", "bed-days for accepted"), lambda p, lot: _bed_days(p, lot), "m²·d/kg", 2, 1),
     (N_("normals", "outturn"), lambda p, lot: outturn_frac(lot), "%", 1, 100),
 )
@@ -62,19 +76,45 @@ def _bed_days(picture: Picture, lot: LotPicture) -> float | None:
 LATER = tuple(row[1] for row in ROWS[-4:])  # what only a finished lot can say
 
 
-def normals(picture: Picture, lot: LotPicture) -> tuple[tuple[Normal, ...], Text]:
-    """Rows of this lot's number and the range of the other lots of its method, and what the range rests on."""
+def _others(picture: Picture, lot: LotPicture, measure: Callable[[Picture, LotPicture], float | None]) -> list[float]:
+    """The other lots of the method, by a measure, in order."""
     method = method_of(lot, picture.things)
-    others = [
+    same = [
         other
         for other in picture.lots.values()
         if other.code != lot.code and method is not None and method_of(other, picture.things) == method
     ]
+    return sorted(value for other in same if (value := measure(picture, other)) is not None)
+
+
+def like_own_lots(farm: OpenFarm, lot: LotPicture, stage: str, grams: int, hand: Hand) -> None:
+    """Ask once when a weight (`spread` or `stored`, all of the lot) is far from what own lots of its method came to.
+
+    Far is beyond three median absolute deviations, and never less than 3 % of the middle; fewer than five own
+    lots are no normal, and nothing is asked.
+    """
+    accepted, measure = accepted_g(lot), wet if stage == "spread" else dry
+    values = _others(farm.picture, lot, measure)
+    if len(values) < ENOUGH_N or accepted <= 0:
+        return
+    middle = median(values)
+    spread = max(1.4826 * median(abs(v - middle) for v in values), LEAST_SPREAD * middle)
+    low, high = middle - UNUSUAL_MADS * spread, middle + UNUSUAL_MADS * spread
+    if not low <= grams / accepted <= high:
+        text = N_(
+            "normals", "{weight} of {lot}: by your {n} other lots of this method {low}–{high}. Is the weight right?",
+            weight=kg(grams), lot=lot.code, n=len(values), low=Num(low * accepted / 1000), high=kg(high * accepted),
+        )  # fmt: skip
+        ask(hand, "weight", "own normal", text)
+
+
+def normals(picture: Picture, lot: LotPicture) -> tuple[tuple[Normal, ...], Text]:
+    """Rows of this lot's number and the range of the other lots of its method, and what the range rests on."""
     found: list[Normal] = []
     most = 0
     for name, measure, unit, decimals, scale in ROWS:
         own = measure(picture, lot)
-        values = sorted(v * scale for other in others if (v := measure(picture, other)) is not None)
+        values = [value * scale for value in _others(picture, lot, measure)]
         most = max(most, len(values))
         normal = None
         unusual = False

@@ -19,6 +19,9 @@ DEFAULTS = {
     "round_days_high": "21",
     "box_kg": "30",
     "mill_least_kg": "0",
+    "bulk_cherry_kg_l": "0.62",  # bulk weights of a farm that has not weighed its own (common practice, no source)
+    "bulk_pulped_kg_l": "0.85",
+    "pulp_pct": "41",  # of the cherry's weight goes with the pulp: 40 to 43 (general extension figure, from memory)
 }
 
 
@@ -44,3 +47,10 @@ def numbers(things: Things, name: str) -> list[float]:
         raise NotPossible(
             N_("settings", "The setting {name} is “{text}”, which is no list of numbers.", name=name, text=text)
         ) from None
+
+
+def kg_a_litre(things: Things, whole: bool) -> float:
+    """Kilograms of cherry that fill a litre [kg/L]: whole, or after pulping, for vessels are filled by cherry weight."""
+    if whole:
+        return number(things, "bulk_cherry_kg_l") or 1.0
+    return (number(things, "bulk_pulped_kg_l") or 1.0) / (1 - (number(things, "pulp_pct") or 0.0) / 100)

@@ -27,10 +27,12 @@ from farmdesk.picture.entries import (
     Screens,
     Shelved,
 )
+from farmdesk.picture.measures import stored_g
 from farmdesk.text import N_, Num, kg
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import ask, between, held, not_ahead, share, weight
+from farmdesk.work.normals import like_own_lots
 from farmdesk.work.picking import next_code
 
 LIMIT_WB_FRAC = 0.125  # never above this into the store (Codex CXC 69-2009; ICO Resolution 420, 2004)
@@ -76,6 +78,10 @@ def shelve(
             "too wet",
             N_("storing", "{lot} last read {value}, above 12.5 %. Into the store all the same?", lot=lot, value=value),
         )
+    if {account for account, left_g in books.heaps.items() if left_g > 0 and account in farm.things.places} <= set(
+        places
+    ):
+        like_own_lots(farm, books, "stored", (stored_g(books) or 0) + grams, hand)
     postings = [Posting(lot, place, way=ALL) for place in places]
     postings.append(Posting(lot, STORE, grams, typed=text))
     if picked_out.strip():

@@ -1183,8 +1183,8 @@
         <translation>lote</translation>
     </message>
     <message>
-        <source>this needs, at {n} kg a litre</source>
-        <translation>esto necesita, a {n} kg el litro</translation>
+        <source>this needs, at {n} kg of cherry a litre</source>
+        <translation>esto necesita, a {n} kg de uva por litro</translation>
     </message>
     <message>
         <source>vessel</source>
@@ -5390,6 +5390,10 @@
         <translation>levadura para {lot}</translation>
     </message>
     <message>
+        <source>{over} too much for {vessel}: at {each} of cherry a litre it is {litres}, and {vessel} takes {room}.</source>
+        <translation>{over} de más para {vessel}: a {each} de uva por litro son {litres}, y en {vessel} caben {room}.</translation>
+    </message>
+    <message>
         <source>{step} of {place} with {lot}</source>
         <translation>{step}: {place} con {lot}</translation>
     </message>
@@ -5575,6 +5579,10 @@
         <translation>{lot}: los sacos suman {sum}, la plataforma dice {total}</translation>
     </message>
     <message>
+        <source>{lot}: weights by {scale} since its last good check: {n}; it failed on {day}</source>
+        <translation>{lot}: pesos con {scale} desde su última revisión buena: {n}; falló el {day}</translation>
+    </message>
+    <message>
         <source>{vessel} with {lot}: not read for {hours}</source>
         <translation>{vessel} con {lot}: sin leer por {hours}</translation>
     </message>
@@ -5640,8 +5648,8 @@
         <translation>está bien</translation>
     </message>
     <message>
-        <source>{day} {hour} is still to come. Is the time right?</source>
-        <translation>{day} {hour} todavía no llega. ¿Está bien la hora?</translation>
+        <source>{when} is still to come. Is the time right?</source>
+        <translation>{when} todavía no ha llegado. ¿Está bien la hora?</translation>
     </message>
     <message>
         <source>{value} cannot be: a percentage lies between 0 and 100.</source>
@@ -6264,6 +6272,10 @@
     <message>
         <source>{value}</source>
         <translation>{value}</translation>
+    </message>
+    <message>
+        <source>{weight} of {lot}: by your {n} other lots of this method {low}–{high}. Is the weight right?</source>
+        <translation>{weight} de {lot}: según sus otros {n} lotes de este método, {low}–{high}. ¿Está bien el peso?</translation>
     </message>
     <message>
         <source>loading</source>

@@ -178,7 +178,6 @@ class VesselsPane(RegisterPane):
         return self.tr("Vessels")
 
     def paint_beside(self, side: Side, values: dict[str, str]) -> None:
-        from farmdesk.work.intake import CHERRY_KG_L, PULPED_KG_L
         from farmdesk.work.settings import number as setting
 
         number, things = self.desk.words.number, self.story.things
@@ -189,8 +188,8 @@ class VesselsPane(RegisterPane):
         if usable and gross and typed.endswith("%"):
             usable = gross * usable / 100
         if usable:
-            cherry = setting(things, "bulk_cherry_kg_l") or CHERRY_KG_L
-            pulped = setting(things, "bulk_pulped_kg_l") or PULPED_KG_L
+            cherry = setting(things, "bulk_cherry_kg_l") or 1.0
+            pulped = setting(things, "bulk_pulped_kg_l") or 1.0
             side.heading(self.tr("{code} takes").format(code=values["code"] or self.tr("It")))
             side.line(self.tr("whole cherry, at {n} kg a litre").format(n=number(cherry, 2)),
                       number(usable * cherry, 0, "kg"), strong=True)  # fmt: skip

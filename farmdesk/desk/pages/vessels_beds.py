@@ -98,7 +98,7 @@ class FillView(ShortForm):
                 needs = typed_g / 1000 / each
                 side.line(self.tr("{vessel} takes").format(vessel=code), number(room, 0, "L"))
                 side.line(
-                    self.tr("this needs, at {n} kg a litre").format(n=number(each, 2)),
+                    self.tr("this needs, at {n} kg of cherry a litre").format(n=number(each, 2)),
                     number(needs, 0, "L"),
                     strong=True,
                 )
