@@ -14,6 +14,27 @@ from typing import Union
 
 THIN = "\u202f"  # narrow no-break space: between a number and its unit
 
+
+class Counted(str):
+    """A number as it is written, which also chooses the words that go with it: `{n} {n:lot|lots}`.
+
+    `n` decides: one of something, or any other number of it; `shown` is how it is written where that is not plain.
+    """
+
+    one: bool
+
+    def __new__(cls, n: float, shown: str = "") -> Counted:
+        made = super().__new__(cls, shown or str(n))
+        made.one = n == 1
+        return made
+
+    def __format__(self, spec: str) -> str:
+        if "|" not in spec:
+            return super().__format__(spec)
+        one, _, many = spec.partition("|")
+        return one if self.one else many
+
+
 Fact = Union[str, int, "Text", "Num", "Day", "Days", "Moment", "Listing"]
 
 
@@ -129,7 +150,7 @@ class Words:
             template = self.lookup(text.context, text.template) or text.template
             if not text.facts:
                 return template.strip() if text.context == "dates" else template
-            return template.format_map({name: self.say(fact) for name, fact in text.facts})
+            return template.format_map({name: Counted(_count(fact), self.say(fact)) for name, fact in text.facts})
         if isinstance(text, Num):
             return self.number(text.value, text.decimals, text.unit, text.about)
         if isinstance(text, Day):
@@ -175,6 +196,13 @@ class Words:
         """`14 Jan 18:41`."""
         clock = f"{at.local:%H:%M}"
         return clock if at.clock else f"{self.day(at.local.date(), weekday=at.weekday, year=at.year)} {clock}"
+
+
+def _count(fact: Fact) -> float:
+    """How many a fact says there are; what is no whole number counts as many."""
+    if isinstance(fact, int):
+        return fact
+    return round(fact.value) if isinstance(fact, Num) and not fact.decimals else 0
 
 
 ENGLISH = Words()

@@ -207,7 +207,7 @@ def _rests_on(model: LotModel, speed: Text) -> tuple[str, Text]:
     if trays and metered:
         return "tray+meter", N_(
             "drying",
-            "Rests on {trays} tray weights and {meter} meter readings over {days}, your weather log, and what to "
+            "Rests on {trays} tray {trays:weight|weights} and {meter} meter {meter:reading|readings} over {days}, your weather log, and what to "
             "expect {speed}.",
             trays=trays,
             meter=metered,
@@ -217,7 +217,7 @@ def _rests_on(model: LotModel, speed: Text) -> tuple[str, Text]:
     if trays:
         return "tray", N_(
             "drying",
-            "Rests on {trays} tray weights over {days} and no meter reading yet, your weather log, and what to "
+            "Rests on {trays} tray {trays:weight|weights} over {days} and no meter reading yet, your weather log, and what to "
             "expect {speed}.",
             trays=trays,
             days=over,
@@ -226,7 +226,7 @@ def _rests_on(model: LotModel, speed: Text) -> tuple[str, Text]:
     if metered:
         return "meter", N_(
             "drying",
-            "Rests on {meter} meter readings over {days}, your weather log, and what to expect {speed}.",
+            "Rests on {meter} meter {meter:reading|readings} over {days}, your weather log, and what to expect {speed}.",
             meter=metered,
             days=over,
             speed=speed,

@@ -190,10 +190,15 @@ def _still_prior(typical_h20: FloatArray, ends_h20: FloatArray, now_h20: float) 
 
 def _rests_on(readings_n: int, prior_frac: float, says: Text) -> Text:
     if readings_n < CURVE_READINGS_N:
-        return N_("ferment", "Rests on {n} readings and mostly on what is typical, {says}.", n=readings_n, says=says)
+        return N_(
+            "ferment",
+            "Rests on {n} {n:reading|readings} and mostly on what is typical, {says}.",
+            n=readings_n,
+            says=says,
+        )
     return N_(
         "ferment",
-        "Rests on {n} readings; about {part} of the range is still what is typical, {says}.",
+        "Rests on {n} {n:reading|readings}; about {part} of the range is still what is typical, {says}.",
         n=readings_n,
         part=pct(prior_frac, 0),
         says=says,

@@ -54,7 +54,7 @@ def own_ratio(own: Sequence[float], setting: float, setting_sd: float) -> Ratio:
 
 def from_own(lots_n: int) -> Text:
     """The words for what rests on a number of own lots."""
-    return N_("learning", "from {n} own lots", n=lots_n) if lots_n != 1 else N_("learning", "from one own lot")
+    return N_("learning", "from {n} own {n:lot|lots}", n=lots_n) if lots_n != 1 else N_("learning", "from one own lot")
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -139,7 +139,7 @@ def prior_for(key: str, settings: FloatArray, layers: Layers, taught: Sequence[L
     known = _inverse(shared + _blocks([spread[one] for one in keys]) + doubt)
     to_next = np.kron(np.ones((1, len(taught))), farm) + np.kron(_alike(np.array([key]), keys), method)
     gain = to_next @ known
-    says = from_own(own_n) if own_n else N_("learning", "from {n} own lots of other methods", n=len(taught))
+    says = from_own(own_n) if own_n else N_("learning", "from {n} own {n:lot|lots} of other methods", n=len(taught))
     covariance = farm + method + spread[key] - gain @ to_next.T
     return Prior(settings + gain @ off, (covariance + covariance.T) / 2.0, own_n, says)
 

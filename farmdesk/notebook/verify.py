@@ -112,7 +112,10 @@ def _chain(
     for head, body in pairs:
         missing = head.seq - (before.seq if before else 0) - 1
         if missing:
-            text = N_("notebook", "{n} rows before the one written {at} are missing: they were taken out by hand.")
+            text = N_(
+                "notebook",
+                "{n} {n:row|rows} before the one written {at} {n:is|are} missing: {n:it was|they were} taken out by hand.",
+            )
             yield Problem(head.id, _said(text, missing, head, time))
         elif before and head.prev_hash != before.hash and accused != before.id:
             yield Problem(before.id, _said(BY_HAND, before.seq, before, time))
@@ -125,7 +128,11 @@ def _chain(
     if told > last:
         yield Problem(
             before.id if before else "",
-            N_("notebook", "The last {n} rows are missing: they were taken out by hand.", n=told - last),
+            N_(
+                "notebook",
+                "The last {n} {n:row is|rows are} missing: {n:it was|they were} taken out by hand.",
+                n=told - last,
+            ),
         )
 
 

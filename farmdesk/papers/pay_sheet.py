@@ -132,7 +132,7 @@ class _Sheet:
     def _total(self, y: float) -> float:
         page, base = self.page, y + 17
         page.level(page.left, page.right, y + 1, 1.2, "ink")
-        said = self.say(N_("papers", "{n} envelopes", n=len(self.week.envelopes)))
+        said = self.say(N_("papers", "{n} {n:envelope|envelopes}", n=len(self.week.envelopes)))
         page.text(page.left, base, said, 11)
         total = self.say(Num(self.week.total_cents / 100, self.story.money, 2))
         page.text(self._rights()[-1], base, total, 14, BOLD, align="right")

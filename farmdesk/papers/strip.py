@@ -154,7 +154,9 @@ class StripDrawing:
         n = (min(end, strip.today + ONE_DAY) - strip.gate).days
         over = strip.sent or strip.milled
         said = self.words.say(
-            N_("papers", "at rest, {n} days", n=n) if over else N_("papers", "at rest, {n} days so far", n=n)
+            N_("papers", "at rest, {n} {n:day|days}", n=n)
+            if over
+            else N_("papers", "at rest, {n} {n:day|days} so far", n=n)
         )
         wide = width(said, LABEL_PT)
         if box.width > wide + 12:

@@ -216,7 +216,7 @@ class Pass:
                 "hour twice",
                 N_(
                     "logger",
-                    "{n} readings stand in an hour that the clock showed twice; they count as the first.",
+                    "{n} {n:reading stands|readings stand} in an hour that the clock showed twice; {n:it counts|they count} as the first.",
                     n=Num(unsure_n),
                 ),
             )
@@ -249,7 +249,7 @@ class Pass:
         if len(back):
             self.told.add(
                 "order",
-                N_("logger", "From line {line} on the times go back, {n} times in all; they are sorted.", line=int(line[back[0] + 1]), n=Num(len(back))),
+                N_("logger", "From line {line} on the times go back, {n} {n:time|times} in all; they are sorted.", line=int(line[back[0] + 1]), n=Num(len(back))),
                 int(line[back[0] + 1]),
             )  # fmt: skip
             order = np.argsort(at_utc_s, kind="stable")
@@ -260,7 +260,7 @@ class Pass:
         alike = again[value[again] == value[again - 1]]
         other = again[value[again] != value[again - 1]]
         if len(alike):
-            text = N_("logger", "{n} readings stand twice, the first on line {line}; each counts once.", n=Num(len(alike)), line=int(line[alike[0]]))  # fmt: skip
+            text = N_("logger", "{n} {n:reading stands|readings stand} twice, the first on line {line}; each counts once.", n=Num(len(alike)), line=int(line[alike[0]]))  # fmt: skip
             self.told.add("repeated", text, int(line[alike[0]]))
         few = self.told.open("two values")
         for row in other[:few].tolist():

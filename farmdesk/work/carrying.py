@@ -191,10 +191,14 @@ def try_restore(farm: OpenFarm, copy: Path, scratch: Path) -> Tried:
     as_now = entries == len(mine.book.by_id) and lots == len(mine.lots)
     facts = {"entries": entries, "lots": lots}
     if as_now:
-        text = N_("carrying", "The copy opens and holds all of it: {entries} rows, {lots} lots.", **facts)
+        text = N_(
+            "carrying",
+            "The copy opens and holds all of it: {entries} {entries:row|rows}, {lots} {lots:lot|lots}.",
+            **facts,
+        )
     else:
         text = N_(
-            "carrying", "The copy opens and holds {entries} rows and {lots} lots; the season in use holds {more} rows.",
+            "carrying", "The copy opens and holds {entries} {entries:row|rows} and {lots} {lots:lot|lots}; the season in use holds {more} {more:row|rows}.",
             **facts, more=len(mine.book.by_id),
         )  # fmt: skip
     return Tried(entries, lots, picture.book.last_written_utc_s, as_now, text)
@@ -235,7 +239,7 @@ def copy_to_stick(farm: OpenFarm, target: Path, *, hand: Hand = Hand()) -> Done:
         ask(hand, "target", "disk", text, Answer("keep", N_("carrying", "copy it there all the same")))
     made = farm.file.copy_to(target)
     label = N_(
-        "carrying", "{file} holds {rows} rows and {lots} lots, {size}; it was opened and compared", file=str(target),
+        "carrying", "{file} holds {rows} {rows:row|rows} and {lots} {lots:lot|lots}, {size}; it was opened and compared", file=str(target),
         rows=Num(made.entries_n), lots=made.lots_n, size=Num(made.bytes_n / 1e6, "MB", 1),
     )  # fmt: skip
     if elsewhere and not farm.reading_only:

@@ -93,7 +93,11 @@ def crop(picture: Picture) -> Crop:
     low = max(0.0, total_kg - half)
     few = [r.block for r in rows if r.trees_n < 250]
     text = N_(
-        "crop", "{low}–{high} of cherry from {n} blocks", low=Num(low), high=Num(total_kg + half, "kg"), n=len(rows)
+        "crop",
+        "{low}–{high} of cherry from {n} {n:block|blocks}",
+        low=Num(low),
+        high=Num(total_kg + half, "kg"),
+        n=len(rows),
     )
     if few:
         text = N_("crop", "{text}; under 250 trees were looked at in {blocks}", text=text, blocks=" ".join(few))
@@ -197,7 +201,7 @@ def pickers_needed(picture: Picture, block: str, grams: int) -> Text:
     low, high = sorted(each)[len(each) // 10], sorted(each)[-1 - len(each) // 10]
     few, many = math.ceil(grams / high), math.ceil(grams / max(low, 1))
     return N_(
-        "crop", "{few}–{many} pickers, likely {likely}; each brought {each} a day in the last {n} rounds",
+        "crop", "{few}–{many} pickers, likely {likely}; each brought {each} a day in the last {n} {n:round|rounds}",
         few=few, many=many, likely=math.ceil(grams / middle), each=kg(middle), n=len(rounds),
     )  # fmt: skip
 
@@ -239,7 +243,7 @@ def boxes(picture: Picture, code: str) -> Boxes:
     n, rest = divmod(low, box_g)
     text = N_(
         "crop",
-        "{low}–{high} of top grade: {n} boxes of {box} and {rest} rest",
+        "{low}–{high} of top grade: {n} {n:box|boxes} of {box} and {rest} rest",
         low=Num(low / 1000),
         high=kg(high),
         n=n,
@@ -249,7 +253,7 @@ def boxes(picture: Picture, code: str) -> Boxes:
     if low == high:
         text = N_(
             "crop",
-            "{top} of top grade: {n} boxes of {box} and {rest} rest",
+            "{top} of top grade: {n} {n:box|boxes} of {box} and {rest} rest",
             top=kg(low),
             n=n,
             box=kg(box_g),

@@ -244,4 +244,4 @@ def _of_lots(ratio: Ratio, weighed: bool) -> Text:
         return N_("intake", "its dry weight")
     if not ratio.lots_n:
         return N_("intake", "{ratio} as is common, no own lots yet", ratio=Num(ratio.middle, "", 2))
-    return N_("intake", "{ratio} of {n} own lots", ratio=Num(ratio.middle, "", 2), n=ratio.lots_n)
+    return N_("intake", "{ratio} of {n} own {n:lot|lots}", ratio=Num(ratio.middle, "", 2), n=ratio.lots_n)

@@ -133,4 +133,4 @@ def normals(picture: Picture, lot: LotPicture) -> tuple[tuple[Normal, ...], Text
             found.append(Normal(name, own_words, normal, unusual))
     if most >= ENOUGH_N:
         return tuple(found), N_("normals", "own normal, {n} other lots of this method", n=most)
-    return tuple(found), N_("normals", "own normal: {n} other lots of this method, too few to say", n=most)
+    return tuple(found), N_("normals", "own normal: {n} other {n:lot|lots} of this method, too few to say", n=most)

@@ -183,7 +183,7 @@ def _reading(body: Reading, time: FarmTime) -> Text:
 
 def _crop(body: CropCount, time: FarmTime) -> Text:
     return N_(
-        "notebook_page", "crop count in {block}: {n} trees, {mean} a tree", block=body.block, n=body.trees_n,
+        "notebook_page", "crop count in {block}: {n} {n:tree|trees}, {mean} a tree", block=body.block, n=body.trees_n,
         mean=Num(body.mean_kg, "kg", 2),
     )  # fmt: skip
 
@@ -218,7 +218,7 @@ def _weigh_in(body: WeighIn, time: FarmTime) -> Text:
 
 def _logger(body: LoggerFile, time: FarmTime) -> Text:
     return N_(
-        "notebook_page", "{n} rows of {logger} read from {file}", n=Num(body.rows_n), logger=body.logger,
+        "notebook_page", "{n} {n:row|rows} of {logger} read from {file}", n=Num(body.rows_n), logger=body.logger,
         file=body.file_name,
     )  # fmt: skip
 
@@ -229,8 +229,8 @@ def _yeast(body: Yeast, time: FarmTime) -> Text:
 
 def _rinse(body: Rinse, time: FarmTime) -> Text:
     if body.litres_l is None:
-        return N_("notebook_page", "rinsed {n} times", n=body.times_n)
-    return N_("notebook_page", "rinsed {n} times, {litres}", n=body.times_n, litres=Num(body.litres_l, "L"))
+        return N_("notebook_page", "rinsed {n} {n:time|times}", n=body.times_n)
+    return N_("notebook_page", "rinsed {n} {n:time|times}, {litres}", n=body.times_n, litres=Num(body.litres_l, "L"))
 
 
 def _ripe(body: Ripeness, time: FarmTime) -> Text:
@@ -262,12 +262,12 @@ SAID: dict[type, Callable[[Any, FarmTime], Text]] = {
     Cover: lambda b, t: N_("notebook_page", "covered") if b.on else N_("notebook_page", "opened"),
     Weather: _weather,
     Outlook: lambda b, t: N_("notebook_page", "expected of {day}: {words}", day=_day(b.day), words=SKY[b.words]),
-    Shelved: lambda b, t: N_("notebook_page", "{n} bags on pallet {pallet}", n=b.bags_n, pallet=b.pallet),
+    Shelved: lambda b, t: N_("notebook_page", "{n} {n:bag|bags} on pallet {pallet}", n=b.bags_n, pallet=b.pallet),
     HullTest: lambda b, t: N_("notebook_page", "hull test: {g} green of {all}", g=Num(b.green_g, "g"),
                               all=Num(b.in_g, "g")),
     Screens: lambda b, t: N_("notebook_page", "screens: {weight}", weight=kg(sum(f.value for f in b.fractions), 1)),
     Defects: lambda b, t: N_("notebook_page", "defects counted in {g}", g=Num(b.sample_g, "g")),
-    Cup: lambda b, t: N_("notebook_page", "cup {score}, {n} sittings", score=Num(b.score, "", 1), n=b.sittings_n),
+    Cup: lambda b, t: N_("notebook_page", "cup {score}, {n} {n:sitting|sittings}", score=Num(b.score, "", 1), n=b.sittings_n),
     Check: _check,
     Correction: lambda b, t: N_("notebook_page", "correction of {tool} from {day}", tool=b.instrument,
                                 day=Moment(t.local(b.from_utc_s))),

@@ -322,7 +322,11 @@ def close_week(farm: OpenFarm, first_day: date, at_utc_s: int, hand: Hand = Hand
         raise NotPossible(N_("pay", "The week from {day} is signed already.", day=Day(first_day)))
     if week.unassigned_n:
         raise NotPossible(
-            N_("pay", "{n} sacks have no known picker; name them before the week is signed.", n=week.unassigned_n)
+            N_(
+                "pay",
+                "{n} {n:sack has|sacks have} no known picker; name {n:it|them} before the week is signed.",
+                n=week.unassigned_n,
+            )
         )
     nets = tuple(Line(row.picker, float(row.net_cents)) for row in week.rows)
     body = PaySheet(first_day.isoformat(), week.last_day.isoformat(), nets)

@@ -177,10 +177,10 @@ def _headline(week: PayWeek | None, refused: Text | None, name: str, first: date
         return refused or N_("pay_story", "Nothing to pay.")
     facts: dict[str, Fact] = {"total": money(week.total_cents, name), "n": len(week.rows), "days": Days(first, last)}
     if week.closed:
-        return N_("pay_story", "{days} is signed: {total} for {n} pickers.", **facts)
+        return N_("pay_story", "{days} is signed: {total} for {n} {n:picker|pickers}.", **facts)
     if not week.rows:
         return N_("pay_story", "Nobody has worked in the week {days}.", days=Days(first, last))
     if week.unassigned_n:
-        return N_("pay_story", "{days}: {total} for {n} pickers; {loose} sacks have no known picker.",
+        return N_("pay_story", "{days}: {total} for {n} {n:picker|pickers}; {loose} {loose:sack has|sacks have} no known picker.",
                   **facts, loose=week.unassigned_n)  # fmt: skip
-    return N_("pay_story", "{days}: {total} for {n} pickers, not signed yet.", **facts)
+    return N_("pay_story", "{days}: {total} for {n} {n:picker|pickers}, not signed yet.", **facts)

@@ -158,7 +158,7 @@ def check_column(
     total_g, typed = weight(written, hand)
     rows = kept_rows(known_now(farm), lot, block, half_day, day)
     sum_g = sum(net_g(e.body) for e in rows)
-    agrees = N_("picking", "{n} rows sum to {sum}, as the paper says", n=len(rows), sum=kg(sum_g, 1))
+    agrees = N_("picking", "{n} {n:row sums|rows sum} to {sum}, as the paper says", n=len(rows), sum=kg(sum_g, 1))
     if abs(sum_g - total_g) <= COLUMN_G:
         return Done(Changes(), (), agrees, None, lot)
     apart = N_(

@@ -85,7 +85,7 @@ def read_logger_file(
         raise NotPossible(N_("reading_in", "Reading {file} was stopped; nothing was kept.", file=path.name))
     if not added:
         return ReadIn(None, 0, len(rows), tuple(problems))
-    label = N_("reading_in", "{n} rows of {logger}", n=Num(added), logger=logger)
+    label = N_("reading_in", "{n} {n:row|rows} of {logger}", n=Num(added), logger=logger)
     done = farm.folded_in([entry], label, lot)
     changes = Changes(done.changes.lots, done.changes.places | {place})
     return ReadIn(Done(changes, done.entries, label, done.inverse, lot), added, len(rows), tuple(problems))

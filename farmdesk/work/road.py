@@ -94,4 +94,4 @@ def _waiting(picture: Picture) -> Text | None:
         return None
     if len(buyers) == 1:
         return N_("road", "{buyer} waits", buyer=buyers[0])
-    return N_("road", "{n} samples out", n=len(buyers))
+    return N_("road", "{n} {n:sample|samples} out", n=len(buyers))

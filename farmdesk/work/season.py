@@ -155,13 +155,16 @@ def _headline(picture: Picture, boards: list[Board], beds: int) -> Text:
     if not boards and not begun:
         return N_("season", "Nothing is written yet; the season begins with the first sack weighed.")
     if not lying:
-        return N_("season", "{n} lots; every bed is free.", n=begun)
+        return N_("season", "{n} {n:lot|lots}; every bed is free.", n=begun)
     facts = {"n": begun, "used": len(lying), "beds": beds}
     if ahead:  # the first to end does so not before the earliest of all, nor after the soonest latest
         first = max(min(range_[0] for range_ in ahead), today)
         lasts = [range_[2] for range_ in ahead if range_[2] is not None]
         when: Fact = Days(first, max(min(lasts), today)) if lasts else N_("season", "from {day}", day=Day(first))
         return N_(
-            "season", "{n} lots; {used} of {beds} beds in use; the next may come free {when}.", **facts, when=when
+            "season",
+            "{n} {n:lot|lots}; {used} of {beds} {beds:bed|beds} in use; the next may come free {when}.",
+            **facts,
+            when=when,
         )
-    return N_("season", "{n} lots; {used} of {beds} beds in use.", **facts)
+    return N_("season", "{n} {n:lot|lots}; {used} of {beds} {beds:bed|beds} in use.", **facts)

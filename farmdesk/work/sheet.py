@@ -183,9 +183,9 @@ def _ferment(farm: OpenFarm, picture: Picture, lot: LotPicture) -> list[Line]:
         times = max(r.times_n for r in rinses if isinstance(r, Rinse))
         litres = [r.litres_l for r in rinses if isinstance(r, Rinse) and r.litres_l is not None]
         if litres:
-            line = N_("sheet", "{n} times, {litres}", n=times, litres=Num(sum(litres), "L"))
+            line = N_("sheet", "{n} {n:time|times}, {litres}", n=times, litres=Num(sum(litres), "L"))
         else:
-            line = N_("sheet", "{n} times; litres not measured", n=times)
+            line = N_("sheet", "{n} {n:time|times}; litres not measured", n=times)
         rows.append((N_("sheet", "Rinsed"), line))
     return rows
 
@@ -233,7 +233,12 @@ def _drying(picture: Picture, lot: LotPicture) -> list[Line]:
         rows.append(
             (
                 N_("sheet", "Drying"),
-                N_("sheet", "{days}, {good} of good drying", days=N_("sheet", "{n} days", n=Num(days)), good=good),
+                N_(
+                    "sheet",
+                    "{days}, {good} of good drying",
+                    days=N_("sheet", "{n} {n:day|days}", n=Num(days)),
+                    good=good,
+                ),
             )
         )
     elif span:
@@ -248,7 +253,7 @@ def _drying(picture: Picture, lot: LotPicture) -> list[Line]:
         total = Num(sum(mm for _, mm in rain), "mm")
         line = N_("sheet", "{total} on {days}", total=total, days=Listing(tuple(Day(day) for day, _ in rain[:4])))
         if len(rain) > 4:
-            line = N_("sheet", "{total} on {n} days", total=total, n=len(rain))
+            line = N_("sheet", "{total} on {n} {n:day|days}", total=total, n=len(rain))
         rows.append((N_("sheet", "Rain"), line))
     stored = stored_g(lot)
     if stored is not None and span and span[1]:
@@ -336,7 +341,7 @@ def _defects(lot: LotPicture) -> Text | None:
     if body.full_n is not None:
         return N_("sheet", "{n} full in {grams}, {standard}", n=Num(body.full_n), **facts)
     beans = Num(sum(line.value for line in body.counts))
-    return N_("sheet", "{n} beans in {grams}, {standard}", n=beans, **facts)
+    return N_("sheet", "{n} {n:bean|beans} in {grams}, {standard}", n=beans, **facts)
 
 
 def _cup(lot: LotPicture) -> Text | None:
@@ -346,8 +351,8 @@ def _cup(lot: LotPicture) -> Text | None:
     body = tables[-1].body
     facts: dict[str, Fact] = {"score": Num(body.score, "", 1), "n": body.sittings_n}
     if body.words:
-        return N_("sheet", "{score} at own table, {n} sittings: {words}", **facts, words=body.words)
-    return N_("sheet", "{score} at own table, {n} sittings; words not recorded", **facts)
+        return N_("sheet", "{score} at own table, {n} {n:sitting|sittings}: {words}", **facts, words=body.words)
+    return N_("sheet", "{score} at own table, {n} {n:sitting|sittings}; words not recorded", **facts)
 
 
 def _differed(picture: Picture, lot: LotPicture) -> tuple[Text, ...]:

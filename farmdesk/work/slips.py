@@ -182,7 +182,7 @@ def _same(picture: Picture, slip: Slip, twin: Entry[WeighIn]) -> Question:
     last = max((e.written_utc_s for e in sheet), default=twin.written_utc_s)
     local = picture.time.local(last)
     text = N_(
-        "picking", "{picker} {weight} stands there already; {n} rows of this sheet were kept, the last {at}. Same slips?",
+        "picking", "{picker} {weight} stands there already; {n} {n:row|rows} of this sheet {n:was|were} kept, the last {at}. Same slips?",
         picker=slip.picker, weight=Num(slip.net_g / 1000, "kg", 1), n=len(sheet), at=Moment(local, weekday=True),
     )  # fmt: skip
     if twin.body.lot != slip.lot or len(sheet) < 2:
@@ -257,5 +257,5 @@ def kept_rows(picture: Picture, lot: str, block: str, half_day: str, day: date) 
 def kept_words(n: int, of_n: int, last: Moment) -> Text:
     """What is on disk of a sheet: `19 rows of 26 kept, the last at 18:41`."""
     if of_n > n:
-        return N_("picking", "{n} rows of {all} kept, the last at {at}", n=n, all=of_n, at=last)
-    return N_("picking", "{n} rows kept, the last at {at}", n=n, at=last)
+        return N_("picking", "{n} {n:row|rows} of {all} kept, the last at {at}", n=n, all=of_n, at=last)
+    return N_("picking", "{n} {n:row|rows} kept, the last at {at}", n=n, at=last)

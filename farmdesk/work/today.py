@@ -297,7 +297,7 @@ def _jobs(picture: Picture, vessels: tuple[VesselStory, ...], yard: YardStory, c
                 rows.append(("wet side", a, min(b, 28.0), words, vessel.due))
     lying = [p.code for p in yard.places if p.lying and p.kind == "bed"]
     if lying:
-        rows.append(("yard", 16.0, 17.0, N_("today", "read {n} beds", n=len(lying)), ""))
+        rows.append(("yard", 16.0, 17.0, N_("today", "read {n} {n:bed|beds}", n=len(lying)), ""))
         if cover_min:
             minutes = Num(cover_min, "min")
             rows.append(("yard", 18.0, 18.0 + cover_min / 60, N_("today", "cover, {minutes}", minutes=minutes), ""))

@@ -260,7 +260,7 @@ def kept_of(picture: Picture, now_utc_s: int, key: SheetKey | None = None) -> Te
     at = picture.time.local(rows[-1].written_utc_s)
     today = picture.time.local(now_utc_s).date()
     return N_(
-        "weigh_grid", "{n} rows of {all} kept, the last at {at}", n=len(rows), all=len(crew_of(picture, last.day)),
+        "weigh_grid", "{n} {n:row|rows} of {all} kept, the last at {at}", n=len(rows), all=len(crew_of(picture, last.day)),
         at=Moment(at, weekday=True, clock=at.date() == today),
     )  # fmt: skip
 

@@ -169,11 +169,15 @@ def _drying_inputs(farm: OpenFarm, picture: Picture, lot: LotPicture, running: D
             "wet": int((wb_frac > METER_TOP_WB_FRAC).sum()),
             "top": pct(METER_TOP_WB_FRAC, 0),
         }
-        said = N_("worked_out", "{n} readings of {repeats} repeats; {wet} above {top} left out", **facts)
+        said = N_(
+            "worked_out",
+            "{n} {n:reading|readings} of {repeats} {repeats:repeat|repeats}; {wet} above {top} left out",
+            **facts,
+        )
         rows.append((N_("worked_out", "meter"), said))
         if running.meter.corrected.any():
             n = int(running.meter.corrected.sum())
-            rows.append((N_("worked_out", "of these corrected"), N_("worked_out", "{n} readings", n=n)))
+            rows.append((N_("worked_out", "of these corrected"), N_("worked_out", "{n} {n:reading|readings}", n=n)))
     if running.start_wb_frac is not None:
         sd = pct(running.start_wb_sd or 0.0)
         said = N_("worked_out", "{start} ± {sd}, of the method", start=pct(running.start_wb_frac), sd=sd)
@@ -181,11 +185,13 @@ def _drying_inputs(farm: OpenFarm, picture: Picture, lot: LotPicture, running: D
     if running.loading_kg_m2 is not None:
         rows.append((N_("worked_out", "loading"), _one(Num(running.loading_kg_m2, "kg/m²", 1))))
     if running.wettings_utc_s:
-        rows.append((N_("worked_out", "wetted again"), N_("worked_out", "{n} times", n=len(running.wettings_utc_s))))
+        rows.append(
+            (N_("worked_out", "wetted again"), N_("worked_out", "{n} {n:time|times}", n=len(running.wettings_utc_s)))
+        )
     days = sorted(picture.weather)
     if days:
         span = Days(date.fromisoformat(days[0]), date.fromisoformat(days[-1]))
-        said = N_("worked_out", "{n} days, {days}", n=len(days), days=span)
+        said = N_("worked_out", "{n} {n:day|days}, {days}", n=len(days), days=span)
         rows.append((N_("worked_out", "weather rows"), said))
     taught = N_("worked_out", "{n} finished, of all methods", n=_taught_n(farm, picture, lot, "drying"))
     rows.append((N_("worked_out", "own lots that taught it"), taught))
@@ -240,7 +246,9 @@ def _ferment_inputs(farm: OpenFarm, picture: Picture, lot: LotPicture, running: 
     ]  # fmt: skip
     if running.mass_c.size:
         warm = Num(float(np.nanmedian(running.mass_c)), "°C", 1)
-        said = N_("worked_out", "{n} temperatures, the middle one {warm}", n=running.mass_c.size, warm=warm)
+        said = N_(
+            "worked_out", "{n} {n:temperature|temperatures}, the middle one {warm}", n=running.mass_c.size, warm=warm
+        )
     else:
         said = N_("worked_out", "not read: clock hours stand in")
     rows.append((N_("worked_out", "mass"), said))
@@ -249,7 +257,9 @@ def _ferment_inputs(farm: OpenFarm, picture: Picture, lot: LotPicture, running: 
     yeast = N_("worked_out", "pitched") if running.pitched else N_("worked_out", "none")
     rows.append((N_("worked_out", "yeast"), yeast))
     taught = N_(
-        "worked_out", "{n} vessels of finished lots, of all methods", n=_taught_n(farm, picture, lot, "ferment")
+        "worked_out",
+        "{n} {n:vessel|vessels} of finished lots, of all methods",
+        n=_taught_n(farm, picture, lot, "ferment"),
     )
     rows.append((N_("worked_out", "own lots that taught it"), taught))
     facts: dict[str, Fact] = {"n": ferment_fit.DRAWS_N, "ends": ferment.ENDS_N}

@@ -246,7 +246,7 @@ def _headline(picture: Picture, used: int, beds: int, now: list[ToDo]) -> Text:
     at = Moment(local, weekday=True)
     if used == 0:
         return N_("yard", "{at}. Nothing lies on the beds.", at=at)
-    line = N_("yard", "{at}. {used} of {beds} beds in use", at=at, used=used, beds=beds)
+    line = N_("yard", "{at}. {used} of {beds} {beds:bed|beds} in use", at=at, used=used, beds=beds)
     if rain is not None and rain.rain_mm > 0:
         line = N_("yard", "{line}; {rain} of rain today", line=line, rain=Num(rain.rain_mm, "mm"))
     if now:

@@ -133,8 +133,8 @@
         <translation>altura</translation>
     </message>
     <message>
-        <source>in {n} blocks</source>
-        <translation>en {n} parcelas</translation>
+        <source>in {n} {n:block|blocks}</source>
+        <translation>en {n} {n:parcela|parcelas}</translation>
     </message>
     <message>
         <source>trees</source>
@@ -167,8 +167,8 @@
         <translation>La finca y las existencias pasan a una temporada nueva. ¿Qué dos cifras lleva?</translation>
     </message>
     <message>
-        <source>Stopped. What was written so far lies in {folder}: {tables} tables, {rows} rows, {sheets} sheets.</source>
-        <translation>Detenido. Lo escrito hasta aquí está en {folder}: {tables} tablas, {rows} filas, {sheets} hojas.</translation>
+        <source>Stopped. What was written so far lies in {folder}: {tables} {tables:table|tables}, {rows} {rows:row|rows}, {sheets} {sheets:sheet|sheets}.</source>
+        <translation>Detenido. Lo escrito hasta aquí está en {folder}: {tables} {tables:tabla|tablas}, {rows} {rows:fila|filas}, {sheets} {sheets:hoja|hojas}.</translation>
     </message>
     <message>
         <source>The file is whole, and as it was written.</source>
@@ -223,8 +223,8 @@
         <translation>{n} de {all} filas y hojas; Esc detiene</translation>
     </message>
     <message>
-        <source>{tables} tables with {rows} rows, season.json and {sheets} lot sheets lie in {folder}.</source>
-        <translation>En {folder} quedan {tables} tablas con {rows} filas, season.json y {sheets} hojas de lote.</translation>
+        <source>{tables} {tables:table|tables} with {rows} {rows:row|rows}, season.json and {sheets} lot {sheets:sheet|sheets} lie in {folder}.</source>
+        <translation>En {folder} quedan {tables} {tables:tabla|tablas} con {rows} {rows:fila|filas}, season.json y {sheets} {sheets:hoja de lote|hojas de lote}.</translation>
     </message>
     <message>
         <source>{text} Its last row was written {last}. The folder it was tried in is gone again.</source>
@@ -266,8 +266,8 @@
         <translation>Temporadas en esta computadora</translation>
     </message>
     <message>
-        <source>The last copy on a stick was made {at}, {n} days ago.</source>
-        <translation>La última copia en una memoria se hizo el {at}, hace {n} días.</translation>
+        <source>The last copy on a stick was made {at}, {n} {n:day|days} ago.</source>
+        <translation>La última copia en una memoria se hizo el {at}, hace {n} {n:día|días}.</translation>
     </message>
     <message>
         <source>The last copy on a stick was made {at}.</source>
@@ -350,8 +350,8 @@
         <translation>{name}, temporada {season}</translation>
     </message>
     <message>
-        <source>{rows} rows, {lots} lots, {size}</source>
-        <translation>{rows} filas, {lots} lotes, {size}</translation>
+        <source>{rows} {rows:row|rows}, {lots} {lots:lot|lots}, {size}</source>
+        <translation>{rows} {rows:fila|filas}, {lots} {lots:lote|lotes}, {size}</translation>
     </message>
 </context>
 <context>
@@ -670,8 +670,8 @@
         <translation>maduro</translation>
     </message>
     <message>
-        <source>ripe of {n} fruits</source>
-        <translation>maduro de {n} frutos</translation>
+        <source>ripe of {n} {n:fruit|fruits}</source>
+        <translation>maduro de {n} {n:fruto|frutos}</translation>
     </message>
     <message>
         <source>turning</source>
@@ -732,10 +732,6 @@
 <context>
     <name>DayRail</name>
     <message>
-        <source>The day, {n} jobs.</source>
-        <translation>El día, {n} tareas.</translation>
-    </message>
-    <message>
         <source>who</source>
         <translation>quién</translation>
     </message>
@@ -746,6 +742,10 @@
     <message>
         <source>Due: {jobs}.</source>
         <translation>Pendiente: {jobs}.</translation>
+    </message>
+    <message>
+        <source>The day, {n} {n:job|jobs}.</source>
+        <translation>El día, {n} {n:tarea|tareas}.</translation>
     </message>
     <message>
         <source>until</source>
@@ -925,6 +925,14 @@
         <translation>la más grande</translation>
     </message>
     <message>
+        <source>{n} {n:copy|copies} kept by itself</source>
+        <translation>{n} {n:copia guardada sola|copias guardadas solas}</translation>
+    </message>
+    <message>
+        <source>{n} {n:lot|lots}, {rows} {rows:row|rows}</source>
+        <translation>{n} {n:lote|lotes}, {rows} {rows:renglón|renglones}</translation>
+    </message>
+    <message>
         <source>blocks</source>
         <translation>parcelas</translation>
     </message>
@@ -957,20 +965,12 @@
         <translation>temporada {code}, {zone}</translation>
     </message>
     <message>
-        <source>{n} lots, {rows} rows</source>
-        <translation>{n} lotes, {rows} renglones</translation>
-    </message>
-    <message>
         <source>file {name}</source>
         <translation>archivo {name}</translation>
     </message>
     <message>
         <source>in {folder}</source>
         <translation>en {folder}</translation>
-    </message>
-    <message>
-        <source>{n} copies kept by itself</source>
-        <translation>{n} copias guardadas solas</translation>
     </message>
     <message>
         <source>open a season</source>
@@ -1451,12 +1451,12 @@
         <translation>{days}, clavado</translation>
     </message>
     <message>
-        <source>{n} blocks from {low} to {high} m. Crop: {crop}.</source>
-        <translation>{n} parcelas de {low} a {high} m. Cosecha: {crop}.</translation>
+        <source>{n} {n:block|blocks} from {low} to {high} m. Crop: {crop}.</source>
+        <translation>{n} {n:parcela|parcelas} de {low} a {high} m. Cosecha: {crop}.</translation>
     </message>
     <message>
-        <source>{n} trees looked at</source>
-        <translation>{n} matas vistas</translation>
+        <source>{n} {n:tree|trees} looked at</source>
+        <translation>{n} {n:mata vista|matas vistas}</translation>
     </message>
     <message>
         <source>{picked} of {low}–{high}</source>
@@ -1576,6 +1576,14 @@
         <translation>lectura</translation>
     </message>
     <message>
+        <source>{all} {all:lot|lots}</source>
+        <translation>{all} {all:lote|lotes}</translation>
+    </message>
+    <message>
+        <source>{n} of {all} {all:lot|lots}</source>
+        <translation>{n} de {all} {all:lote|lotes}</translation>
+    </message>
+    <message>
         <source>good hours</source>
         <translation>horas buenas</translation>
     </message>
@@ -1612,14 +1620,6 @@
         <translation>Los archivos que crecen en {folder} se leen solos.</translation>
     </message>
     <message>
-        <source>{n} of {all} lots</source>
-        <translation>{n} de {all} lotes</translation>
-    </message>
-    <message>
-        <source>{all} lots</source>
-        <translation>{all} lotes</translation>
-    </message>
-    <message>
         <source>{lot} lies in no vessel and on no bed, so there is nothing to read.</source>
         <translation>{lot} no está en ninguna pila ni cama; no hay nada que leer.</translation>
     </message>
@@ -1639,8 +1639,8 @@
         <translation>Métodos por versión</translation>
     </message>
     <message>
-        <source>Methods, {n} versions</source>
-        <translation>Métodos, {n} versiones</translation>
+        <source>Methods, {n} {n:version|versions}</source>
+        <translation>Métodos, {n} {n:versión|versiones}</translation>
     </message>
     <message>
         <source>The next version</source>
@@ -1757,10 +1757,6 @@
         <translation>Renglones del cuaderno</translation>
     </message>
     <message>
-        <source>{n} rows; the last was written {at}.</source>
-        <translation>{n} renglones; el último se escribió {at}.</translation>
-    </message>
-    <message>
         <source>Nothing is written yet.</source>
         <translation>Nada escrito todavía.</translation>
     </message>
@@ -1799,6 +1795,10 @@
     <message>
         <source>where</source>
         <translation>dónde</translation>
+    </message>
+    <message>
+        <source>{n} {n:row|rows}; the last was written {at}.</source>
+        <translation>{n} {n:renglón|renglones}; el último se escribió {at}.</translation>
     </message>
     <message>
         <source>what</source>
@@ -1956,16 +1956,12 @@
         <translation>por código y media jornada</translation>
     </message>
     <message>
-        <source>one page</source>
-        <translation>una página</translation>
+        <source>{n} {n:page|pages}</source>
+        <translation>{n} {n:página|páginas}</translation>
     </message>
     <message>
         <source>to be signed, with notes and coins</source>
         <translation>para firmar, con billetes y monedas</translation>
-    </message>
-    <message>
-        <source>{n} pages</source>
-        <translation>{n} páginas</translation>
     </message>
     <message>
         <source>{paper}: {pages}.</source>
@@ -2035,8 +2031,8 @@
         <translation>sin cortador conocido</translation>
     </message>
     <message>
-        <source>{n} pickers, {state}</source>
-        <translation>{n} cortadores, {state}</translation>
+        <source>{n} {n:picker|pickers}, {state}</source>
+        <translation>{n} {n:cortador|cortadores}, {state}</translation>
     </message>
     <message>
         <source>← → another</source>
@@ -2090,8 +2086,12 @@
         <translation>kg</translation>
     </message>
     <message>
-        <source>name {n} sacks</source>
-        <translation>nombrar {n} sacos</translation>
+        <source>name {n} {n:sack|sacks}</source>
+        <translation>nombrar {n} {n:saco|sacos}</translation>
+    </message>
+    <message>
+        <source>{n} {n:envelope|envelopes}</source>
+        <translation>{n} {n:sobre|sobres}</translation>
     </message>
     <message>
         <source>net</source>
@@ -2128,10 +2128,6 @@
     <message>
         <source>top-up</source>
         <translation>al mínimo</translation>
-    </message>
-    <message>
-        <source>{n} envelopes</source>
-        <translation>{n} sobres</translation>
     </message>
     <message>
         <source>{what}: written</source>
@@ -2214,8 +2210,8 @@
         <translation>{code} tal como se escribe</translation>
     </message>
     <message>
-        <source>{n} beds, {m} places in all</source>
-        <translation>{n} camas, {m} lugares en total</translation>
+        <source>{n} {n:bed|beds}, {m} {m:place|places} in all</source>
+        <translation>{n} {n:cama|camas}, {m} {m:lugar|lugares} en total</translation>
     </message>
 </context>
 <context>
@@ -2647,12 +2643,12 @@
         <translation>cama {bed}, {lot}: sin lectura</translation>
     </message>
     <message>
-        <source>{n} of {m} rows, the last at {hour}.</source>
-        <translation>{n} de {m} renglones, el último {hour}.</translation>
+        <source>{n} of {m} {m:row|rows}, the last at {hour}.</source>
+        <translation>{n} de {m} {m:renglón|renglones}, el último {hour}.</translation>
     </message>
     <message>
-        <source>{n} of {m} rows.</source>
-        <translation>{n} de {m} renglones.</translation>
+        <source>{n} of {m} {m:row|rows}.</source>
+        <translation>{n} de {m} {m:renglón|renglones}.</translation>
     </message>
 </context>
 <context>
@@ -2709,8 +2705,12 @@
         <translation>de {all} entregados</translation>
     </message>
     <message>
-        <source>own normal {low}–{high} %, {n} lots of this method</source>
-        <translation>lo propio usual {low}–{high} %, {n} lotes de este método</translation>
+        <source>own normal {low}–{high} %, {n} {n:lot|lots} of this method</source>
+        <translation>lo propio usual {low}–{high} %, {n} {n:lote|lotes} de este método</translation>
+    </message>
+    <message>
+        <source>wet parchment to expect: {wet}, {n} own {n:lot|lots}</source>
+        <translation>pergamino húmedo que se espera: {wet}, {n} {n:lote propio|lotes propios}</translation>
     </message>
     <message>
         <source>sorted out</source>
@@ -2719,10 +2719,6 @@
     <message>
         <source>too few own lots of this method to say what is normal</source>
         <translation>muy pocos lotes propios de este método para decir lo usual</translation>
-    </message>
-    <message>
-        <source>wet parchment to expect: {wet}, {n} own lots</source>
-        <translation>pergamino húmedo que se espera: {wet}, {n} lotes propios</translation>
     </message>
 </context>
 <context>
@@ -2784,8 +2780,8 @@
         <translation>en {places}</translation>
     </message>
     <message>
-        <source>own {n} lots</source>
-        <translation>{n} lotes propios</translation>
+        <source>own {n} {n:lot|lots}</source>
+        <translation>{n} {n:lote propio|lotes propios}</translation>
     </message>
     <message>
         <source>to expect, {rests}</source>
@@ -2964,8 +2960,8 @@
         <translation>sacos</translation>
     </message>
     <message>
-        <source>{block} {half}, {n} sacks</source>
-        <translation>{block} {half}, {n} sacos</translation>
+        <source>{block} {half}, {n} {n:sack|sacks}</source>
+        <translation>{block} {half}, {n} {n:saco|sacos}</translation>
     </message>
 </context>
 <context>
@@ -3286,8 +3282,8 @@
         <translation>escrito {hour}</translation>
     </message>
     <message>
-        <source>{n} rows</source>
-        <translation>{n} renglones</translation>
+        <source>{n} {n:row|rows}</source>
+        <translation>{n} {n:renglón|renglones}</translation>
     </message>
 </context>
 <context>
@@ -3317,8 +3313,20 @@
         <translation>parcela {block}</translation>
     </message>
     <message>
-        <source>block {block}, {half}, {n} sacks</source>
-        <translation>parcela {block}, {half}, {n} sacos</translation>
+        <source>block {block}, {half}, {n} {n:sack|sacks}</source>
+        <translation>parcela {block}, {half}, {n} {n:saco|sacos}</translation>
+    </message>
+    <message>
+        <source>usually {low}–{high} kg, last {n} {n:sack|sacks}</source>
+        <translation>usual {low}–{high} kg, {n:último|últimos} {n} {n:saco|sacos}</translation>
+    </message>
+    <message>
+        <source>{n} {n:row|rows}, the last at {at}.</source>
+        <translation>{n} {n:renglón|renglones}, el último {at}.</translation>
+    </message>
+    <message>
+        <source>{n} {n:sack|sacks} on this sheet</source>
+        <translation>{n} {n:saco|sacos} en esta hoja</translation>
     </message>
     <message>
         <source>kept</source>
@@ -3345,10 +3353,6 @@
         <translation>escrito ahora</translation>
     </message>
     <message>
-        <source>usually {low}–{high} kg, last {n} sacks</source>
-        <translation>usual {low}–{high} kg, últimos {n} sacos</translation>
-    </message>
-    <message>
         <source>{codes}: unassigned, to be named before pay</source>
         <translation>{codes}: sin nombre, falta nombrarlos antes del pago</translation>
     </message>
@@ -3359,14 +3363,6 @@
     <message>
         <source>{n} of {all} kept slips typed again</source>
         <translation>{n} de {all} boletas guardadas, escritas otra vez</translation>
-    </message>
-    <message>
-        <source>{n} rows, the last at {at}.</source>
-        <translation>{n} renglones, el último {at}.</translation>
-    </message>
-    <message>
-        <source>{n} sacks on this sheet</source>
-        <translation>{n} sacos en esta hoja</translation>
     </message>
     <message>
         <source>{sum} kg of ≈ {plan} planned, all sheets</source>
@@ -3757,16 +3753,16 @@
         <translation>Agua por salir</translation>
     </message>
     <message>
-        <source>and {n} more lots, {litres}</source>
-        <translation>y {n} lotes más, {litres}</translation>
-    </message>
-    <message>
         <source>A usual day takes about {litres} from this yard.</source>
         <translation>Un día usual saca unos {litres} de este patio.</translation>
     </message>
     <message>
         <source>Stronger blue = more water, by tray or meter; hatched = estimated, crossed = doubtful.</source>
         <translation>Azul más fuerte = más agua, por bandeja o medidor; rayado = estimado, cruzado = dudoso.</translation>
+    </message>
+    <message>
+        <source>and {n} more {n:lot|lots}, {litres}</source>
+        <translation>y {n} {n:lote|lotes} más, {litres}</translation>
     </message>
     <message>
         <source>bed {beds}</source>
@@ -4026,12 +4022,12 @@
         <translation>listo desde {moment}</translation>
     </message>
     <message>
-        <source>{group}: {n} lots, {weight}. Type “{word}” to see them.</source>
-        <translation>{group}: {n} lotes, {weight}. Escribir “{word}” para verlos.</translation>
+        <source>{group}: {n} {n:lot|lots}, {weight}. Type “{word}” to see them.</source>
+        <translation>{group}: {n} {n:lote|lotes}, {weight}. Escribir “{word}” para verlos.</translation>
     </message>
     <message>
-        <source>{n} doubts</source>
-        <translation>{n} dudas</translation>
+        <source>{n} {n:doubt|doubts}</source>
+        <translation>{n} {n:duda|dudas}</translation>
     </message>
     <message>
         <source>{target} not before {day}</source>
@@ -4057,12 +4053,12 @@
         <translation>Ese es el disco donde está la misma temporada: si se daña, se pierden las dos. ¿Hay otro?</translation>
     </message>
     <message>
-        <source>The copy opens and holds all of it: {entries} rows, {lots} lots.</source>
-        <translation>La copia abre y tiene todo: {entries} renglones, {lots} lotes.</translation>
+        <source>The copy opens and holds all of it: {entries} {entries:row|rows}, {lots} {lots:lot|lots}.</source>
+        <translation>La copia abre y tiene todo: {entries} {entries:renglón|renglones}, {lots} {lots:lote|lotes}.</translation>
     </message>
     <message>
-        <source>The copy opens and holds {entries} rows and {lots} lots; the season in use holds {more} rows.</source>
-        <translation>La copia abre y tiene {entries} renglones y {lots} lotes; la temporada en uso tiene {more} renglones.</translation>
+        <source>The copy opens and holds {entries} {entries:row|rows} and {lots} {lots:lot|lots}; the season in use holds {more} {more:row|rows}.</source>
+        <translation>La copia abre y tiene {entries} {entries:renglón|renglones} y {lots} {lots:lote|lotes}; la temporada en uso tiene {more} {more:renglón|renglones}.</translation>
     </message>
     <message>
         <source>The folder {folder} cannot be written: {why}.</source>
@@ -4085,8 +4081,8 @@
         <translation>copiarla ahí de todos modos</translation>
     </message>
     <message>
-        <source>{file} holds {rows} rows and {lots} lots, {size}; it was opened and compared</source>
-        <translation>{file} tiene {rows} filas y {lots} lotes, {size}; se abrió y se comparó</translation>
+        <source>{file} holds {rows} {rows:row|rows} and {lots} {lots:lot|lots}, {size}; it was opened and compared</source>
+        <translation>{file} tiene {rows} {rows:fila|filas} y {lots} {lots:lote|lotes}, {size}; se abrió y se comparó</translation>
     </message>
     <message>
         <source>{lot} carried over</source>
@@ -4362,16 +4358,20 @@
         <translation>muy pocas pesadas de la parcela {block} para decir cuántos cortadores</translation>
     </message>
     <message>
-        <source>{few}–{many} pickers, likely {likely}; each brought {each} a day in the last {n} rounds</source>
-        <translation>{few}–{many} cortadores, probable {likely}; cada uno trajo {each} por día en las últimas {n} pasadas</translation>
+        <source>{few}–{many} pickers, likely {likely}; each brought {each} a day in the last {n} {n:round|rounds}</source>
+        <translation>{few}–{many} cortadores, probable {likely}; cada uno trajo {each} por día en {n:la última|las últimas} {n} {n:pasada|pasadas}</translation>
     </message>
     <message>
-        <source>{low}–{high} of cherry from {n} blocks</source>
-        <translation>{low}–{high} de uva de {n} parcelas</translation>
+        <source>{low}–{high} of cherry from {n} {n:block|blocks}</source>
+        <translation>{low}–{high} de uva de {n} {n:parcela|parcelas}</translation>
     </message>
     <message>
-        <source>{low}–{high} of top grade: {n} boxes of {box} and {rest} rest</source>
-        <translation>{low}–{high} de primera: {n} cajas de {box} y {rest} de resto</translation>
+        <source>{low}–{high} of top grade: {n} {n:box|boxes} of {box} and {rest} rest</source>
+        <translation>{low}–{high} de primera: {n} {n:caja|cajas} de {box} y {rest} de resto</translation>
+    </message>
+    <message>
+        <source>{top} of top grade: {n} {n:box|boxes} of {box} and {rest} rest</source>
+        <translation>{top} de primera: {n} {n:caja|cajas} de {box} y {rest} de resto</translation>
     </message>
     <message>
         <source>{low}–{high} ripe</source>
@@ -4384,10 +4384,6 @@
     <message>
         <source>{text}; under 250 trees were looked at in {blocks}</source>
         <translation>{text}; se vieron menos de 250 matas en {blocks}</translation>
-    </message>
-    <message>
-        <source>{top} of top grade: {n} boxes of {box} and {rest} rest</source>
-        <translation>{top} de primera: {n} cajas de {box} y {rest} de resto</translation>
     </message>
 </context>
 <context>
@@ -4906,6 +4902,18 @@
         <translation>Henderson y Pabis</translation>
     </message>
     <message>
+        <source>Rests on {meter} meter {meter:reading|readings} over {days}, your weather log, and what to expect {speed}.</source>
+        <translation>Se apoya en {meter} {meter:lectura|lecturas} de medidor en {days}, el registro del tiempo y lo esperado {speed}.</translation>
+    </message>
+    <message>
+        <source>Rests on {trays} tray {trays:weight|weights} and {meter} meter {meter:reading|readings} over {days}, your weather log, and what to expect {speed}.</source>
+        <translation>Se apoya en {trays} {trays:peso|pesos} de bandeja y {meter} {meter:lectura|lecturas} de medidor en {days}, el registro del tiempo y lo esperado {speed}.</translation>
+    </message>
+    <message>
+        <source>Rests on {trays} tray {trays:weight|weights} over {days} and no meter reading yet, your weather log, and what to expect {speed}.</source>
+        <translation>Se apoya en {trays} {trays:peso|pesos} de bandeja en {days} y ninguna lectura de medidor aún, el registro del tiempo y lo esperado {speed}.</translation>
+    </message>
+    <message>
         <source>logarithmic</source>
         <translation>logarítmico</translation>
     </message>
@@ -4960,18 +4968,6 @@
     <message>
         <source>Readings need an instant and a value each.</source>
         <translation>Cada lectura necesita una hora y un valor.</translation>
-    </message>
-    <message>
-        <source>Rests on {meter} meter readings over {days}, your weather log, and what to expect {speed}.</source>
-        <translation>Se apoya en {meter} lecturas de medidor en {days}, el registro del tiempo y lo esperado {speed}.</translation>
-    </message>
-    <message>
-        <source>Rests on {trays} tray weights and {meter} meter readings over {days}, your weather log, and what to expect {speed}.</source>
-        <translation>Se apoya en {trays} pesos de bandeja y {meter} lecturas de medidor en {days}, el registro del tiempo y lo esperado {speed}.</translation>
-    </message>
-    <message>
-        <source>Rests on {trays} tray weights over {days} and no meter reading yet, your weather log, and what to expect {speed}.</source>
-        <translation>Se apoya en {trays} pesos de bandeja en {days} y ninguna lectura de medidor aún, el registro del tiempo y lo esperado {speed}.</translation>
     </message>
     <message>
         <source>The lowest, {low}, is above the highest, {high}.</source>
@@ -5187,14 +5183,6 @@
         <translation>Destapar: ningún pH bajo {limit} después de {hours} en recipiente cerrado; pueden haber crecido gérmenes dañinos.</translation>
     </message>
     <message>
-        <source>Rests on {n} readings and mostly on what is typical, {says}.</source>
-        <translation>Se apoya en {n} lecturas y más que todo en lo usual, {says}.</translation>
-    </message>
-    <message>
-        <source>Rests on {n} readings; about {part} of the range is still what is typical, {says}.</source>
-        <translation>Se apoya en {n} lecturas; cerca de {part} del rango sigue siendo lo usual, {says}.</translation>
-    </message>
-    <message>
         <source>Rinse it: the hand test passed {hours} ago.</source>
         <translation>Lavar: la prueba de mano pasó hace {hours}.</translation>
     </message>
@@ -5237,6 +5225,14 @@
     <message>
         <source>A reading lies before the vessel was filled or after now.</source>
         <translation>Una lectura es de antes de llenar la pila o de después de ahora.</translation>
+    </message>
+    <message>
+        <source>Rests on {n} {n:reading|readings} and mostly on what is typical, {says}.</source>
+        <translation>Se apoya en {n} {n:lectura|lecturas} y más que todo en lo usual, {says}.</translation>
+    </message>
+    <message>
+        <source>Rests on {n} {n:reading|readings}; about {part} of the range is still what is typical, {says}.</source>
+        <translation>Se apoya en {n} {n:lectura|lecturas}; cerca de {part} del rango sigue siendo lo usual, {says}.</translation>
     </message>
     <message>
         <source>The vessel is not filled yet at that instant.</source>
@@ -5809,8 +5805,8 @@
         <translation>{ratio}, lo común, sin lotes propios aún</translation>
     </message>
     <message>
-        <source>{ratio} of {n} own lots</source>
-        <translation>{ratio} de {n} lotes propios</translation>
+        <source>{ratio} of {n} own {n:lot|lots}</source>
+        <translation>{ratio} de {n} {n:lote propio|lotes propios}</translation>
     </message>
 </context>
 <context>
@@ -5875,12 +5871,12 @@
         <translation>según los ajustes</translation>
     </message>
     <message>
-        <source>from {n} own lots</source>
-        <translation>según {n} lotes propios</translation>
+        <source>from {n} own {n:lot|lots}</source>
+        <translation>según {n} {n:lote propio|lotes propios}</translation>
     </message>
     <message>
-        <source>from {n} own lots of other methods</source>
-        <translation>según {n} lotes propios de otros métodos</translation>
+        <source>from {n} own {n:lot|lots} of other methods</source>
+        <translation>según {n} {n:lote propio|lotes propios} de otros métodos</translation>
     </message>
     <message>
         <source>from one own lot</source>
@@ -5906,6 +5902,10 @@
         <translation>valor imposible</translation>
     </message>
     <message>
+        <source>From line {line} on the times go back, {n} {n:time|times} in all; they are sorted.</source>
+        <translation>Desde la línea {line} las horas retroceden, {n} {n:vez|veces} en total; se ordenaron.</translation>
+    </message>
+    <message>
         <source>Yes: move its readings by {hours}, and remember it</source>
         <translation>Sí: mover sus lecturas {hours}, y recordarlo</translation>
     </message>
@@ -5920,10 +5920,6 @@
     <message>
         <source>no reading</source>
         <translation>sin lectura</translation>
-    </message>
-    <message>
-        <source>From line {line} on the times go back, {n} times in all; they are sorted.</source>
-        <translation>Desde la línea {line} las horas retroceden, {n} veces en total; se ordenaron.</translation>
     </message>
     <message>
         <source>In {file} a comma parts both the columns and the decimals.</source>
@@ -6018,12 +6014,12 @@
         <translation>{n} más del tipo “{kind}”.</translation>
     </message>
     <message>
-        <source>{n} readings stand in an hour that the clock showed twice; they count as the first.</source>
-        <translation>{n} lecturas caen en una hora que el reloj mostró dos veces; cuentan como la primera.</translation>
+        <source>{n} {n:reading stands|readings stand} in an hour that the clock showed twice; {n:it counts|they count} as the first.</source>
+        <translation>{n} {n:lectura cae|lecturas caen} en una hora que el reloj mostró dos veces; {n:cuenta|cuentan} como la primera.</translation>
     </message>
     <message>
-        <source>{n} readings stand twice, the first on line {line}; each counts once.</source>
-        <translation>{n} lecturas están dos veces, la primera en la línea {line}; cada una cuenta una vez.</translation>
+        <source>{n} {n:reading stands|readings stand} twice, the first on line {line}; each counts once.</source>
+        <translation>{n} {n:lectura está|lecturas están} dos veces, la primera en la línea {line}; cada una cuenta una vez.</translation>
     </message>
     <message>
         <source>No: leave them out</source>
@@ -6258,8 +6254,8 @@
         <translation>lo propio usual, otros {n} lotes de este método</translation>
     </message>
     <message>
-        <source>own normal: {n} other lots of this method, too few to say</source>
-        <translation>lo propio usual: otros {n} lotes de este método, muy pocos para decir</translation>
+        <source>own normal: {n} other {n:lot|lots} of this method, too few to say</source>
+        <translation>lo propio usual: {n:otro|otros} {n} {n:lote|lotes} de este método, muy pocos para decir</translation>
     </message>
     <message>
         <source>wet for accepted</source>
@@ -6319,6 +6315,10 @@
     <message>
         <source>Choose where it is now, or open a copy.</source>
         <translation>Elegir dónde está ahora, o abrir una copia.</translation>
+    </message>
+    <message>
+        <source>The last {n} {n:row is|rows are} missing: {n:it was|they were} taken out by hand.</source>
+        <translation>{n:Falta el último|Faltan los últimos} {n} {n:renglón: se quitó|renglones: se quitaron} a mano.</translation>
     </message>
     <message>
         <source>This is a copy to read; nothing can be written here.</source>
@@ -6405,8 +6405,8 @@
         <translation>El archivo está dañado: {what}.</translation>
     </message>
     <message>
-        <source>The last {n} rows are missing: they were taken out by hand.</source>
-        <translation>Faltan los últimos {n} renglones: se quitaron a mano.</translation>
+        <source>{n} {n:row|rows} before the one written {at} {n:is|are} missing: {n:it was|they were} taken out by hand.</source>
+        <translation>{n:Falta|Faltan} {n} {n:renglón|renglones} antes del escrito {at}: {n:se quitó|se quitaron} a mano.</translation>
     </message>
     <message>
         <source>The notebook cannot be folded: {what}.</source>
@@ -6453,10 +6453,6 @@
         <translation>{file} lo escribió una versión más nueva de este programa; no se tocó.</translation>
     </message>
     <message>
-        <source>{n} rows before the one written {at} are missing: they were taken out by hand.</source>
-        <translation>Faltan {n} renglones antes del escrito {at}: se quitaron a mano.</translation>
-    </message>
-    <message>
         <source>{who} has this season open since {since}. You are reading a copy made at {copied}; nothing can be written here.</source>
         <translation>{who} tiene abierta esta temporada desde {since}. Se lee una copia hecha {copied}; no se puede escribir aquí.</translation>
     </message>
@@ -6490,6 +6486,22 @@
     <message>
         <source>filled</source>
         <translation>llenado</translation>
+    </message>
+    <message>
+        <source>crop count in {block}: {n} {n:tree|trees}, {mean} a tree</source>
+        <translation>conteo de cosecha en {block}: {n} {n:mata|matas}, {mean} por mata</translation>
+    </message>
+    <message>
+        <source>cup {score}, {n} {n:sitting|sittings}</source>
+        <translation>taza {score}, {n} {n:sesión|sesiones}</translation>
+    </message>
+    <message>
+        <source>rinsed {n} {n:time|times}</source>
+        <translation>lavado {n} {n:vez|veces}</translation>
+    </message>
+    <message>
+        <source>rinsed {n} {n:time|times}, {litres}</source>
+        <translation>lavado {n} {n:vez|veces}, {litres}</translation>
     </message>
     <message>
         <source>spread</source>
@@ -6564,14 +6576,6 @@
         <translation>corrección de {tool} desde {day}</translation>
     </message>
     <message>
-        <source>crop count in {block}: {n} trees, {mean} a tree</source>
-        <translation>conteo de cosecha en {block}: {n} matas, {mean} por mata</translation>
-    </message>
-    <message>
-        <source>cup {score}, {n} sittings</source>
-        <translation>taza {score}, {n} sesiones</translation>
-    </message>
-    <message>
         <source>day work of {who} on {day}: {amount}</source>
         <translation>jornal de {who} el {day}: {amount}</translation>
     </message>
@@ -6616,12 +6620,12 @@
         <translation>total de plataforma {weight}</translation>
     </message>
     <message>
-        <source>rinsed {n} times</source>
-        <translation>lavado {n} veces</translation>
+        <source>{n} {n:bag|bags} on pallet {pallet}</source>
+        <translation>{n} {n:saco|sacos} en la tarima {pallet}</translation>
     </message>
     <message>
-        <source>rinsed {n} times, {litres}</source>
-        <translation>lavado {n} veces, {litres}</translation>
+        <source>{n} {n:row|rows} of {logger} read from {file}</source>
+        <translation>{n} {n:renglón|renglones} de {logger} leídos de {file}</translation>
     </message>
     <message>
         <source>round in {block} on {day}, {weight}</source>
@@ -6658,14 +6662,6 @@
     <message>
         <source>{name} {values}</source>
         <translation>{name} {values}</translation>
-    </message>
-    <message>
-        <source>{n} bags on pallet {pallet}</source>
-        <translation>{n} sacos en la tarima {pallet}</translation>
-    </message>
-    <message>
-        <source>{n} rows of {logger} read from {file}</source>
-        <translation>{n} renglones de {logger} leídos de {file}</translation>
     </message>
     <message>
         <source>{ripe} ripe of {n} counted</source>
@@ -6823,12 +6819,12 @@
         <translation>{name} {weight}</translation>
     </message>
     <message>
-        <source>{n} envelopes</source>
-        <translation>{n} sobres</translation>
-    </message>
-    <message>
         <source>{n} of {all}</source>
         <translation>{n} de {all}</translation>
+    </message>
+    <message>
+        <source>{n} {n:envelope|envelopes}</source>
+        <translation>{n} {n:sobre|sobres}</translation>
     </message>
     <message>
         <source>{title}, {farm}, made {at}.</source>
@@ -6917,14 +6913,6 @@
     <message>
         <source>and {n} more in the notebook</source>
         <translation>y {n} más en el cuaderno</translation>
-    </message>
-    <message>
-        <source>at rest, {n} days</source>
-        <translation>en reposo, {n} días</translation>
-    </message>
-    <message>
-        <source>at rest, {n} days so far</source>
-        <translation>en reposo, {n} días hasta hoy</translation>
     </message>
     <message>
         <source>beds {days}</source>
@@ -7053,6 +7041,14 @@
     <message>
         <source>3</source>
         <translation>3</translation>
+    </message>
+    <message>
+        <source>at rest, {n} {n:day|days}</source>
+        <translation>en reposo, {n} {n:día|días}</translation>
+    </message>
+    <message>
+        <source>at rest, {n} {n:day|days} so far</source>
+        <translation>en reposo, {n} {n:día|días} hasta hoy</translation>
     </message>
     <message>
         <source>of {total}; round holes, 1/64 inch</source>
@@ -7278,8 +7274,8 @@
         <translation>{amount} no se puede pagar: la moneda más chica es {coin}.</translation>
     </message>
     <message>
-        <source>{n} sacks have no known picker; name them before the week is signed.</source>
-        <translation>{n} sacos no tienen cortador conocido; nombrarlo antes de firmar la semana.</translation>
+        <source>{n} {n:sack has|sacks have} no known picker; name {n:it|them} before the week is signed.</source>
+        <translation>{n} {n:saco no tiene|sacos no tienen} cortador conocido; nombrarlo antes de firmar la semana.</translation>
     </message>
 </context>
 <context>
@@ -7304,16 +7300,16 @@
         <translation>Nada que pagar.</translation>
     </message>
     <message>
-        <source>{days} is signed: {total} for {n} pickers.</source>
-        <translation>{days} está firmada: {total} para {n} cortadores.</translation>
+        <source>{days} is signed: {total} for {n} {n:picker|pickers}.</source>
+        <translation>{days} está firmada: {total} para {n} {n:cortador|cortadores}.</translation>
     </message>
     <message>
-        <source>{days}: {total} for {n} pickers, not signed yet.</source>
-        <translation>{days}: {total} para {n} cortadores, sin firmar aún.</translation>
+        <source>{days}: {total} for {n} {n:picker|pickers}, not signed yet.</source>
+        <translation>{days}: {total} para {n} {n:cortador|cortadores}, sin firmar aún.</translation>
     </message>
     <message>
-        <source>{days}: {total} for {n} pickers; {loose} sacks have no known picker.</source>
-        <translation>{days}: {total} para {n} cortadores; {loose} sacos no tienen cortador conocido.</translation>
+        <source>{days}: {total} for {n} {n:picker|pickers}; {loose} {loose:sack has|sacks have} no known picker.</source>
+        <translation>{days}: {total} para {n} {n:cortador|cortadores}; {loose} {loose:saco no tiene|sacos no tienen} cortador conocido.</translation>
     </message>
 </context>
 <context>
@@ -7407,16 +7403,20 @@
         <translation>{code} ya existe.</translation>
     </message>
     <message>
-        <source>{n} rows kept, the last at {at}</source>
-        <translation>{n} renglones guardados, el último {at}</translation>
+        <source>{n} {n:row sums|rows sum} to {sum}, as the paper says</source>
+        <translation>{n} {n:renglón suma|renglones suman} {sum}, como dice el papel</translation>
     </message>
     <message>
-        <source>{n} rows of {all} kept, the last at {at}</source>
-        <translation>{n} renglones de {all} guardados, el último {at}</translation>
+        <source>{n} {n:row|rows} kept, the last at {at}</source>
+        <translation>{n} {n:renglón|renglones} guardados, el último {at}</translation>
     </message>
     <message>
-        <source>{n} rows sum to {sum}, as the paper says</source>
-        <translation>{n} renglones suman {sum}, como dice el papel</translation>
+        <source>{n} {n:row|rows} of {all} kept, the last at {at}</source>
+        <translation>{n} {n:renglón|renglones} de {all} guardados, el último {at}</translation>
+    </message>
+    <message>
+        <source>{picker} {weight} stands there already; {n} {n:row|rows} of this sheet {n:was|were} kept, the last {at}. Same slips?</source>
+        <translation>{picker} {weight} ya está ahí; de esta hoja se {n:guardó|guardaron} {n} {n:renglón|renglones}, el último {at}. ¿Las mismas boletas?</translation>
     </message>
     <message>
         <source>{other}, swapped</source>
@@ -7433,10 +7433,6 @@
     <message>
         <source>{picker} {weight} as {other} would close it.</source>
         <translation>{picker} {weight} como {other} lo cuadraría.</translation>
-    </message>
-    <message>
-        <source>{picker} {weight} stands there already; {n} rows of this sheet were kept, the last {at}. Same slips?</source>
-        <translation>{picker} {weight} ya está ahí; de esta hoja se guardaron {n} renglones, el último {at}. ¿Las mismas boletas?</translation>
     </message>
     <message>
         <source>{picker} {weight} taken as pounds would close it.</source>
@@ -7506,8 +7502,8 @@
         <translation>Nada pesado hoy</translation>
     </message>
     <message>
-        <source>each brought {each} a day; last {n} rounds</source>
-        <translation>cada uno trajo {each} por día; últimas {n} pasadas</translation>
+        <source>each brought {each} a day; last {n} {n:round|rounds}</source>
+        <translation>cada uno trajo {each} por día; {n:última|últimas} {n} {n:pasada|pasadas}</translation>
     </message>
     <message>
         <source>{a} green in {n} may be {a_low}–{a_high}, {b} in {n} may be {b_low}–{b_high}: the ranges overlap, so it is no difference.</source>
@@ -7712,8 +7708,8 @@
         <translation>Se detuvo la lectura de {file}; no se guardó nada.</translation>
     </message>
     <message>
-        <source>{n} rows of {logger}</source>
-        <translation>{n} renglones de {logger}</translation>
+        <source>{n} {n:row|rows} of {logger}</source>
+        <translation>{n} {n:renglón|renglones} de {logger}</translation>
     </message>
 </context>
 <context>
@@ -8185,8 +8181,8 @@
         <translation>espera {buyer}</translation>
     </message>
     <message>
-        <source>{n} samples out</source>
-        <translation>{n} muestras fuera</translation>
+        <source>{n} {n:sample|samples} out</source>
+        <translation>{n} {n:muestra|muestras} fuera</translation>
     </message>
     <message>
         <source>{weight}</source>
@@ -8455,16 +8451,16 @@
         <translation>{lot}: {what}, {day}.</translation>
     </message>
     <message>
-        <source>{n} lots; every bed is free.</source>
-        <translation>{n} lotes; todas las camas libres.</translation>
+        <source>{n} {n:lot|lots}; every bed is free.</source>
+        <translation>{n} {n:lote|lotes}; todas las camas libres.</translation>
     </message>
     <message>
-        <source>{n} lots; {used} of {beds} beds in use.</source>
-        <translation>{n} lotes; {used} de {beds} camas en uso.</translation>
+        <source>{n} {n:lot|lots}; {used} of {beds} {beds:bed|beds} in use.</source>
+        <translation>{n} {n:lote|lotes}; {used} de {beds} {beds:cama|camas} en uso.</translation>
     </message>
     <message>
-        <source>{n} lots; {used} of {beds} beds in use; the next may come free {when}.</source>
-        <translation>{n} lotes; {used} de {beds} camas en uso; la próxima puede quedar libre {when}.</translation>
+        <source>{n} {n:lot|lots}; {used} of {beds} {beds:bed|beds} in use; the next may come free {when}.</source>
+        <translation>{n} {n:lote|lotes}; {used} de {beds} {beds:cama|camas} en uso; la próxima puede quedar libre {when}.</translation>
     </message>
     <message>
         <source>{range}, likely {day}</source>
@@ -8790,12 +8786,32 @@
         <translation>{n}</translation>
     </message>
     <message>
-        <source>{n} beans in {grams}, {standard}</source>
-        <translation>{n} granos en {grams}, {standard}</translation>
+        <source>{n} {n:bean|beans} in {grams}, {standard}</source>
+        <translation>{n} {n:grano|granos} en {grams}, {standard}</translation>
     </message>
     <message>
-        <source>{n} days</source>
-        <translation>{n} días</translation>
+        <source>{n} {n:day|days}</source>
+        <translation>{n} {n:día|días}</translation>
+    </message>
+    <message>
+        <source>{n} {n:time|times}, {litres}</source>
+        <translation>{n} {n:vez|veces}, {litres}</translation>
+    </message>
+    <message>
+        <source>{n} {n:time|times}; litres not measured</source>
+        <translation>{n} {n:vez|veces}; litros no medidos</translation>
+    </message>
+    <message>
+        <source>{score} at own table, {n} {n:sitting|sittings}: {words}</source>
+        <translation>{score} en mesa propia, {n} {n:sesión|sesiones}: {words}</translation>
+    </message>
+    <message>
+        <source>{score} at own table, {n} {n:sitting|sittings}; words not recorded</source>
+        <translation>{score} en mesa propia, {n} {n:sesión|sesiones}; palabras sin anotar</translation>
+    </message>
+    <message>
+        <source>{total} on {n} {n:day|days}</source>
+        <translation>{total} en {n} {n:día|días}</translation>
     </message>
     <message>
         <source>{n} full in {grams}, {standard}</source>
@@ -8804,14 +8820,6 @@
     <message>
         <source>{n} full, {standard}</source>
         <translation>{n} completos, {standard}</translation>
-    </message>
-    <message>
-        <source>{n} times, {litres}</source>
-        <translation>{n} veces, {litres}</translation>
-    </message>
-    <message>
-        <source>{n} times; litres not measured</source>
-        <translation>{n} veces; litros no medidos</translation>
     </message>
     <message>
         <source>{n}: {beds}</source>
@@ -8830,14 +8838,6 @@
         <translation>{ripe} maduro por conteo; {weight}</translation>
     </message>
     <message>
-        <source>{score} at own table, {n} sittings: {words}</source>
-        <translation>{score} en mesa propia, {n} sesiones: {words}</translation>
-    </message>
-    <message>
-        <source>{score} at own table, {n} sittings; words not recorded</source>
-        <translation>{score} en mesa propia, {n} sesiones; palabras sin anotar</translation>
-    </message>
-    <message>
         <source>{sorted} by hand, {floated} floated off</source>
         <translation>{sorted} a mano, {floated} por flotes</translation>
     </message>
@@ -8848,10 +8848,6 @@
     <message>
         <source>{total} on {days}</source>
         <translation>{total} el {days}</translation>
-    </message>
-    <message>
-        <source>{total} on {n} days</source>
-        <translation>{total} en {n} días</translation>
     </message>
     <message>
         <source>{value}</source>
@@ -9271,8 +9267,8 @@
 <context>
     <name>strip</name>
     <message>
-        <source>at rest, {n} days</source>
-        <translation>en reposo, {n} días</translation>
+        <source>at rest, {n} {n:day|days}</source>
+        <translation>en reposo, {n} {n:día|días}</translation>
     </message>
     <message>
         <source>beds</source>
@@ -9295,8 +9291,8 @@
         <translation>corte</translation>
     </message>
     <message>
-        <source>rest {n} days, until {day}</source>
-        <translation>reposo {n} días, hasta {day}</translation>
+        <source>rest {n} {n:day|days}, until {day}</source>
+        <translation>reposo {n} {n:día|días}, hasta {day}</translation>
     </message>
 </context>
 <context>
@@ -9457,6 +9453,10 @@
         <translation>primero</translation>
     </message>
     <message>
+        <source>read {n} {n:bed|beds}</source>
+        <translation>leer {n} {n:cama|camas}</translation>
+    </message>
+    <message>
         <source>when RH is under {rh}</source>
         <translation>cuando la HR baje de {rh}</translation>
     </message>
@@ -9503,10 +9503,6 @@
     <message>
         <source>none</source>
         <translation>ninguna</translation>
-    </message>
-    <message>
-        <source>read {n} beds</source>
-        <translation>leer {n} camas</translation>
     </message>
     <message>
         <source>sample of {lot}, due {day}</source>
@@ -9665,8 +9661,8 @@
         <translation>pasada de parcela {block} planeada para {day}</translation>
     </message>
     <message>
-        <source>{n} rows of {all} kept, the last at {at}</source>
-        <translation>{n} renglones de {all} guardados, el último {at}</translation>
+        <source>{n} {n:row|rows} of {all} kept, the last at {at}</source>
+        <translation>{n} {n:renglón|renglones} de {all} guardados, el último {at}</translation>
     </message>
     <message>
         <source>{weight}</source>
@@ -9979,32 +9975,32 @@
         <translation>{n} curvas, {ends} finales, las mismas cada vez</translation>
     </message>
     <message>
-        <source>{n} days, {days}</source>
-        <translation>{n} días, {days}</translation>
+        <source>{n} {n:day|days}, {days}</source>
+        <translation>{n} {n:día|días}, {days}</translation>
+    </message>
+    <message>
+        <source>{n} {n:reading|readings}</source>
+        <translation>{n} {n:lectura|lecturas}</translation>
+    </message>
+    <message>
+        <source>{n} {n:reading|readings} of {repeats} {repeats:repeat|repeats}; {wet} above {top} left out</source>
+        <translation>{n} {n:lectura|lecturas} de {repeats} {repeats:repetición|repeticiones}; {wet} sobre {top} fuera</translation>
+    </message>
+    <message>
+        <source>{n} {n:temperature|temperatures}, the middle one {warm}</source>
+        <translation>{n} {n:temperatura|temperaturas}, la del medio {warm}</translation>
+    </message>
+    <message>
+        <source>{n} {n:time|times}</source>
+        <translation>{n} {n:vez|veces}</translation>
+    </message>
+    <message>
+        <source>{n} {n:vessel|vessels} of finished lots, of all methods</source>
+        <translation>{n} {n:pila|pilas} de lotes terminados, de todos los métodos</translation>
     </message>
     <message>
         <source>{n} finished, of all methods</source>
         <translation>{n} terminados, de todos los métodos</translation>
-    </message>
-    <message>
-        <source>{n} vessels of finished lots, of all methods</source>
-        <translation>{n} pilas de lotes terminados, de todos los métodos</translation>
-    </message>
-    <message>
-        <source>{n} readings</source>
-        <translation>{n} lecturas</translation>
-    </message>
-    <message>
-        <source>{n} readings of {repeats} repeats; {wet} above {top} left out</source>
-        <translation>{n} lecturas de {repeats} repeticiones; {wet} sobre {top} fuera</translation>
-    </message>
-    <message>
-        <source>{n} temperatures, the middle one {warm}</source>
-        <translation>{n} temperaturas, la del medio {warm}</translation>
-    </message>
-    <message>
-        <source>{n} times</source>
-        <translation>{n} veces</translation>
     </message>
     <message>
         <source>{n}, the same ones every time</source>
@@ -10046,8 +10042,8 @@
         <translation>{at}. No hay nada en las camas.</translation>
     </message>
     <message>
-        <source>{at}. {used} of {beds} beds in use</source>
-        <translation>{at}. {used} de {beds} camas en uso</translation>
+        <source>{at}. {used} of {beds} {beds:bed|beds} in use</source>
+        <translation>{at}. {used} de {beds} {beds:cama|camas} en uso</translation>
     </message>
     <message>
         <source>{line}.</source>

@@ -64,7 +64,7 @@ def test_what_a_card_says():
     assert ends(tank, ENGLISH, samples.TIME, as_of) == "05:00–07:00"
     later = replace(tank, ahead=samples.ahead(samples.jan(17, 5), samples.jan(17, 9), samples.jan(18, 2)))
     assert ends(later, ENGLISH, samples.TIME, as_of) == "17–18 Jan"
-    assert "1 doubts" in spoken(samples.cards()[3], ENGLISH)
+    assert "1 doubt" in spoken(samples.cards()[3], ENGLISH)
 
 
 def test_a_model_finds_a_lot_and_is_valid(qtmodeltester):

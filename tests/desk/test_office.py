@@ -162,7 +162,7 @@ def test_a_long_ferment_and_an_empty_room_are_said(window):
 
 def test_papers_are_drawn_and_written(qtbot, window, tmp_path):
     page = page_of(window, "papers", Target("paper", "lot sheet 25-13W"))
-    assert page.accessibleName() == "Lot sheet 25-13W: one page."
+    assert page.accessibleName() == "Lot sheet 25-13W: 1 page."
     assert page.sheet.image is not None
     assert page.lot.text() == "25-13W"
     assert page.lot.isVisible()
@@ -176,14 +176,14 @@ def test_papers_are_drawn_and_written(qtbot, window, tmp_path):
 
 def test_the_rain_list_and_other_paper_come_by_keys(qtbot, window):
     page = page_of(window, "papers", Target("paper", "rain list"))
-    assert page.accessibleName() == "Rain list: one page."
+    assert page.accessibleName() == "Rain list: 1 page."
     assert not page.lot.isVisible()
     before = page.drawing.pdf
     page.size_choice._words[1].click()
     assert page.drawing.pdf != before
     assert page.drawing.wish.size == "letter"
     qtbot.keyClick(page.list, KEY.Key_Up)
-    assert page.accessibleName() == "Night sheet: one page."
+    assert page.accessibleName() == "Night sheet: 1 page."
 
 
 def test_a_lot_that_is_not_there_is_said(qtbot, window):

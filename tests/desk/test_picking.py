@@ -240,7 +240,7 @@ def test_sacks_without_a_picker_are_named_before_a_week_is_signed(window):
     QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Escape)
     keys("z")
     view = window.page.view
-    assert "1 sacks have no known picker" in window.page.accessibleName()
+    assert "1 sack has no known picker" in window.page.accessibleName()
     keys("q1")
     assert "no known picker" in window.notice.sentence
     keys("u20+")

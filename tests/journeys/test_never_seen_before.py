@@ -106,7 +106,7 @@ def test_a_first_evening_by_keys_alone(window, qtbot, tmp_path, monkeypatch):
     assert window.page.accessibleName().startswith("25-13W")
     type_keys(qtbot, "p\n")
     assert window.page.place == "papers"
-    assert "Lot sheet 25-13W: one page." in heard(window)
+    assert "Lot sheet 25-13W: 1 page." in heard(window)
     sheet = tmp_path / "25-13W.pdf"
     monkeypatch.setattr(QFileDialog, "open", lambda dialog: dialog.fileSelected.emit(str(sheet)))
     type_keys(qtbot, "w\n")

@@ -6,6 +6,8 @@ and its data are cared for: through the real program, on its real lanes.
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
@@ -128,6 +130,29 @@ def test_from_an_empty_program_to_a_first_lot_on_a_first_bed(typist, own_data):
     assert abs(picture.book.last_written_utc_s - clock.of_the_computer()) < 120  # today, not the practice season's day
     app.finish()
     assert habits.load().season == str(path)
+
+
+def test_one_lot_on_one_bed_is_said_in_the_singular(typist):
+    begin_farm(typist)
+    first_lot(typist)
+    typist.type("\b")
+    for letters, name in (
+        ("to", "today"),
+        ("se", "season"),
+        ("lo", "lots"),
+        ("pic", "picking"),
+        ("ya", "yard"),
+        ("fa", "farm"),
+    ):
+        typist.type(letters + "\n")
+        typist.until(lambda name=name: typist.on(name) and not typist.app.window.page._asking)
+        page = typist.app.window.page
+        said = [page.accessibleName(), *(child.accessibleName() for child in page.findChildren(QWidget))]
+        assert any(said)
+        wrong = [
+            one for one in said if re.search(r"\b1 (lots|beds|rows|sacks|copies|doubts|trees|blocks|pickers)\b", one)
+        ]
+        assert not wrong, wrong
 
 
 def test_the_farm_says_its_own_words_at_once(typist):

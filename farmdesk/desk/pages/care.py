@@ -20,7 +20,7 @@ from farmdesk.desk.widgets.ask_line import HIGH_PX as ASK_PX
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.keys import HIGH_PX as KEYS_PX
 from farmdesk.desk.widgets.title import HEIGHT_PX
-from farmdesk.text import Moment, Num
+from farmdesk.text import Counted, Moment, Num
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
@@ -60,9 +60,9 @@ class CarePage(CareActs):
             return self.tr("There is no copy on a stick yet.")
         day = say(Moment(self.desk.time.local(story.stick_utc_s), weekday=True))
         days = (self.desk.present - story.stick_utc_s) // DAY_S
-        told = self.tr("The last copy on a stick was made {at}, {n} days ago.")
+        told = self.tr("The last copy on a stick was made {at}, {n} {n:day|days} ago.")
         return (
-            told.format(at=day, n=days)
+            told.format(at=day, n=Counted(days))
             if days > 1
             else self.tr("The last copy on a stick was made {at}.").format(at=day)
         )
@@ -167,6 +167,8 @@ class CarePage(CareActs):
         size = say(Num(story.path.stat().st_size / 1e6, "MB", 1)) if story.path.exists() else "–"
         return [
             self.tr("{name}, season {season}").format(name=story.name, season=story.season),
-            self.tr("{rows} rows, {lots} lots, {size}").format(rows=number(story.rows_n), lots=story.lots_n, size=size),
+            self.tr("{rows} {rows:row|rows}, {lots} {lots:lot|lots}, {size}").format(
+                rows=Counted(story.rows_n, number(story.rows_n)), lots=Counted(story.lots_n), size=size
+            ),
             str(story.path),
         ]

@@ -21,7 +21,7 @@ from farmdesk.desk.widgets.guard import Guard
 from farmdesk.desk.widgets.keys import KeyRow
 from farmdesk.desk.widgets.title import Title
 from farmdesk.errors import Asked, FarmError
-from farmdesk.text import Moment
+from farmdesk.text import Counted, Moment
 from farmdesk.work.changes import Done
 
 if TYPE_CHECKING:
@@ -217,11 +217,18 @@ class CareActs(Page):
         self.progress = None
         self._busy_no_more()
         told = (
-            self.tr("Stopped. What was written so far lies in {folder}: {tables} tables, {rows} rows, {sheets} sheets.")
+            self.tr(
+                "Stopped. What was written so far lies in {folder}: {tables} {tables:table|tables}, "
+                "{rows} {rows:row|rows}, {sheets} {sheets:sheet|sheets}."
+            )
             if stopped
-            else self.tr("{tables} tables with {rows} rows, season.json and {sheets} lot sheets lie in {folder}.")
+            else self.tr(
+                "{tables} {tables:table|tables} with {rows} {rows:row|rows}, season.json and {sheets} lot "
+                "{sheets:sheet|sheets} lie in {folder}."
+            )
         )
-        self.say(told.format(folder=str(folder), tables=tables, rows=self.desk.words.number(rows), sheets=sheets))
+        shown = Counted(rows, self.desk.words.number(rows))
+        self.say(told.format(folder=str(folder), tables=Counted(tables), rows=shown, sheets=Counted(sheets)))
 
     # seasons
 

@@ -24,6 +24,7 @@ from farmdesk.desk.widgets.keys import KeyRow
 from farmdesk.desk.widgets.title import HEIGHT_PX, Title
 from farmdesk.desk.words import LANGUAGES
 from farmdesk.picture.things import Things
+from farmdesk.text import Counted
 from farmdesk.work.seasons import SUFFIX
 
 if TYPE_CHECKING:
@@ -100,10 +101,12 @@ class FarmPage(Page):
         about = story.things.farm
         return [
             self.tr("season {code}, {zone}").format(code=about.season, zone=about.zone),
-            self.tr("{n} lots, {rows} rows").format(n=story.lots_n, rows=number(story.rows_n)),
+            self.tr("{n} {n:lot|lots}, {rows} {rows:row|rows}").format(
+                n=Counted(story.lots_n), rows=Counted(story.rows_n, number(story.rows_n))
+            ),
             self.tr("file {name}").format(name=story.path.name),
             self.tr("in {folder}").format(folder=str(story.path.parent)),
-            self.tr("{n} copies kept by itself").format(n=story.copies_n),
+            self.tr("{n} {n:copy|copies} kept by itself").format(n=Counted(story.copies_n)),
         ]
 
     def letters(self) -> Sequence[Action]:

@@ -11,7 +11,7 @@ from farmdesk.desk.pages.short_form import ShortForm, Side, read_lot_typed
 from farmdesk.desk.widgets.form_row import Act, Field
 from farmdesk.errors import FarmError, NotPossible
 from farmdesk.picture.entries import Ripeness
-from farmdesk.text import N_
+from farmdesk.text import N_, Counted
 from farmdesk.units import grams_of, read_number
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.intake import IntakeStory, Ratio
@@ -98,7 +98,7 @@ class CountView(ShortForm):
         n = sum(counts.values()) if counts else 0
         if counts and n:
             told = counted([Ripeness("", "", "", **counts)], N_("intake", "now"), story.limit_pct)
-            side.big(f"{number(100 * told.ripe.value)} %", self.tr("ripe of {n} fruits").format(n=n))
+            side.big(f"{number(100 * told.ripe.value)} %", self.tr("ripe of {n} {n:fruit|fruits}").format(n=Counted(n)))
             for name, share in ((self.tr("ripe"), told.ripe), (self.tr("green"), told.green)):
                 low, high = number(100 * share.low, 1), number(100 * share.high, 1)
                 side.line(name, self.tr("between {low} and {high} %").format(low=low, high=high), strong=True)
@@ -176,7 +176,11 @@ class SortView(ShortForm):
         side.big(self.kg(left), self.tr("of {all} delivered").format(all=self.kg(lot.delivered_g)))
         if lot.wet.lots_n and not lot.whole:
             wet = self.between(left * lot.wet.low, left * lot.wet.high)
-            side.note(self.tr("wet parchment to expect: {wet}, {n} own lots").format(wet=wet, n=lot.wet.lots_n))
+            side.note(
+                self.tr("wet parchment to expect: {wet}, {n} own {n:lot|lots}").format(
+                    wet=wet, n=Counted(lot.wet.lots_n)
+                )
+            )
         self.will_come(side, lot)
 
     def _normal(self, ratio: Ratio | None) -> str:
@@ -184,4 +188,6 @@ class SortView(ShortForm):
         if ratio is None:
             return self.tr("too few own lots of this method to say what is normal")
         low, high = number(100 * ratio.low, 1), number(100 * ratio.high, 1)
-        return self.tr("own normal {low}–{high} %, {n} lots of this method").format(low=low, high=high, n=ratio.lots_n)
+        return self.tr("own normal {low}–{high} %, {n} {n:lot|lots} of this method").format(
+            low=low, high=high, n=Counted(ratio.lots_n)
+        )

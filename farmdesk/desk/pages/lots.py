@@ -25,6 +25,7 @@ from farmdesk.desk.widgets.keys import HIGH_PX as KEYS_PX
 from farmdesk.desk.widgets.keys import KeyRow
 from farmdesk.desk.widgets.lists import Lines
 from farmdesk.errors import Question
+from farmdesk.text import Counted
 from farmdesk.work.cards import STATES
 from farmdesk.work.stories import LotCard, LotStory
 
@@ -282,8 +283,8 @@ class LotsPage(Page):
         kept = self.list.verticalScrollBar().value()
         self.model.fill(arranged(self.cards, typed, words))
         n = len(matching(self.cards, typed, words))
-        text = self.tr("{n} of {all} lots") if typed.strip() else self.tr("{all} lots")
-        self.filter.count = text.format(n=n, all=len(self.cards))
+        text = self.tr("{n} of {all} {all:lot|lots}") if typed.strip() else self.tr("{all} {all:lot|lots}")
+        self.filter.count = text.format(n=n, all=Counted(len(self.cards)))
         self.filter.update()
         self._select()
         self.list.verticalScrollBar().setValue(kept)

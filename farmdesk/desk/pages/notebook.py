@@ -21,7 +21,7 @@ from farmdesk.desk.widgets.ask_line import AskLine
 from farmdesk.desk.widgets.keys import KeyRow
 from farmdesk.desk.widgets.title import HEIGHT_PX, Title
 from farmdesk.errors import FarmError
-from farmdesk.text import Moment
+from farmdesk.text import Counted, Moment
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
@@ -100,10 +100,10 @@ class NotebookPage(Page):
 
     def show_story(self, story: Any) -> None:
         self.all = story
-        n = self.desk.words.number(len(story))
+        n = Counted(len(story), self.desk.words.number(len(story)))
         told = self.tr("Nothing is written yet.")
         if story:
-            told = self.tr("{n} rows; the last was written {at}.").format(n=n, at=story[0].cells[0])
+            told = self.tr("{n} {n:row|rows}; the last was written {at}.").format(n=n, at=story[0].cells[0])
         self.title.say(self.tr("Notebook"), told)
         self.setAccessibleName(told)
         self._filter()

@@ -26,6 +26,7 @@ from farmdesk.desk.widgets.keys import HIGH_PX as KEYS_PX
 from farmdesk.desk.widgets.keys import KeyRow
 from farmdesk.desk.widgets.title import HEIGHT_PX, Title
 from farmdesk.desk.words import LANGUAGES, words
+from farmdesk.text import Counted
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
@@ -233,8 +234,7 @@ class PapersPage(Page):
         if drawing.wish.kind == "lot sheet":
             name = f"{name} {drawing.wish.lot}"
             self.lot.setText(drawing.wish.lot)
-        n = drawing.pages_n
-        pages = self.tr("one page") if n == 1 else self.tr("{n} pages").format(n=n)
+        pages = self.tr("{n} {n:page|pages}").format(n=Counted(drawing.pages_n))
         told = self.tr("{paper}: {pages}.").format(paper=name, pages=pages)
         self.title.say(self.tr("Papers"), told)
         self.setAccessibleName(told)

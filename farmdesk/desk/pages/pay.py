@@ -21,7 +21,7 @@ from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.title import HEIGHT_PX as TITLE_PX
 from farmdesk.desk.widgets.title import Title
 from farmdesk.errors import Answer, Question
-from farmdesk.text import N_, Days
+from farmdesk.text import N_, Counted, Days
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.pay_story import PayStory
 
@@ -125,7 +125,9 @@ class PayView(PaySide):
         ]  # fmt: skip
         story = self.story
         if story is not None and story.loose:
-            found.insert(0, Action("u", self.tr("name {n} sacks").format(n=len(story.loose)), self._name))
+            found.insert(
+                0, Action("u", self.tr("name {n} {n:sack|sacks}").format(n=Counted(len(story.loose))), self._name)
+            )
         if story is not None and story.week is not None and story.week.rows and not story.week.closed:
             found.append(Action("q", self.tr("sign the week"), self._ask_sign))
         found.append(Action("h", self.tr("overview"), self.page.leave))
@@ -332,7 +334,7 @@ class PayView(PaySide):
             if story.week is not None and story.week.rows:
                 total = self.desk.words.number(story.week.total_cents / 100, 2, story.money)
                 n = len(story.week.rows)
-                said = self.tr("{n} envelopes").format(n=n)
+                said = self.tr("{n} {n:envelope|envelopes}").format(n=Counted(n))
                 end = ink.text(left, y, said, 15, color="ink2")
                 kilos = self.desk.words.number(sum(r.grams for r in story.week.rows) / 1000, 1, "kg")
                 end = ink.text(end + px(14), y, kilos, 15)

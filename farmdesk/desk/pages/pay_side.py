@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import SEMIBOLD, look
 from farmdesk.desk.widgets.ink import Ink
-from farmdesk.text import Day, Days
+from farmdesk.text import Counted, Day, Days
 from farmdesk.work.pay import PayRow
 from farmdesk.work.pay_story import PayStory
 
@@ -45,7 +45,7 @@ class PaySide(QWidget):
             total = words.number(week.total_cents / 100, 2) if week.total_cents is not None else "—"
             ink.text(px(WEEKS_PX - 6), y + px(17), total, 15, align="right")
             state = self.tr("signed") if week.closed else self.tr("open")
-            said = self.tr("{n} pickers, {state}").format(n=week.pickers_n, state=state)
+            said = self.tr("{n} {n:picker|pickers}, {state}").format(n=Counted(week.pickers_n), state=state)
             ink.text(px(12), y + px(35), said, 14, color="ink2")
             y += px(44)
 

@@ -14,7 +14,7 @@ from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.title import HEIGHT_PX as TITLE_PX
 from farmdesk.desk.widgets.title import Title
-from farmdesk.text import Days
+from farmdesk.text import Counted, Days
 
 if TYPE_CHECKING:
     from farmdesk.desk.pages.picking import PickingPage
@@ -94,8 +94,8 @@ class Hill(Part):
             return ""
         if not self.story.blocks:
             return self.tr("No block is written yet. A lot can begin without one; the page Farm writes them: r.")
-        return self.tr("{n} blocks from {low} to {high} m. Crop: {crop}.").format(
-            n=len(self.story.blocks), low=round(min(b.low_m for b in self.story.blocks)),
+        return self.tr("{n} {n:block|blocks} from {low} to {high} m. Crop: {crop}.").format(
+            n=Counted(len(self.story.blocks)), low=round(min(b.low_m for b in self.story.blocks)),
             high=round(max(b.high_m for b in self.story.blocks)), crop=self.view.desk.words.say(self.story.crop.text),
         )  # fmt: skip
 
@@ -256,7 +256,7 @@ class Hill(Part):
                 picked=self.kg(block.picked_g), low=self.kg(block.crop.low_kg * 1000), high=self.kg(block.crop.high_kg * 1000)
             )  # fmt: skip
             x = ink.text(left, y + px(37), said, 15)
-            trees = self.tr("{n} trees looked at").format(n=block.crop.trees_n)
+            trees = self.tr("{n} {n:tree|trees} looked at").format(n=Counted(block.crop.trees_n))
             ink.text(x + px(10), y + px(37), ink.fitted(trees, right - x - px(10), 14), 14, color="ink2")
         else:
             ink.text(left, y + px(37), self.tr("{picked}; crop not counted").format(picked=self.kg(block.picked_g)), 15)

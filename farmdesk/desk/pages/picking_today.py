@@ -11,7 +11,7 @@ from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.science.counting import Range
-from farmdesk.text import Day
+from farmdesk.text import Counted, Day
 from farmdesk.work.picking_story import CountStory, PickingStory
 
 
@@ -80,8 +80,8 @@ class Today(Part):
         for lot, column in story.columns:
             y += px(22)
             x = ink.text(0, y, lot, 15, SEMIBOLD)
-            sacks = self.tr("{block} {half}, {n} sacks").format(
-                block=column.block, half=self._half(column.half_day), n=column.sacks_n
+            sacks = self.tr("{block} {half}, {n} {n:sack|sacks}").format(
+                block=column.block, half=self._half(column.half_day), n=Counted(column.sacks_n)
             )
             ink.text(x + px(10), y, sacks, 15)
             ink.text(self.width(), y, f"{self.kg(column.grams, 1)} kg", 15, SEMIBOLD, align="right")

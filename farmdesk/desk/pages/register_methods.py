@@ -19,6 +19,7 @@ from farmdesk.desk.widgets.rows_pane import GUTTER_PX, NARROW_PX, PAD_PX
 from farmdesk.errors import FarmError
 from farmdesk.picture.entries import Birth
 from farmdesk.picture.things import Method
+from farmdesk.text import Counted
 from farmdesk.work import registers
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.registers import COLUMNS, TEXT, WAY, YES
@@ -79,7 +80,7 @@ class MethodsPane(QWidget):
         """The versions as they stand."""
         self.story = story
         methods, made = story
-        self.setAccessibleName(self.tr("Methods, {n} versions").format(n=len(methods)))
+        self.setAccessibleName(self.tr("Methods, {n} {n:version|versions}").format(n=Counted(len(methods))))
         heads = [self.tr("letter"), self.tr("version"), self.tr("method"), self.tr("hours"), self.tr("pH"),
                  self.tr("loading"), self.tr("dry within"), self.tr("rest"), self.tr("lots made")]  # fmt: skip
         at = self.rows.currentIndex().row()

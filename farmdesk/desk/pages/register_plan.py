@@ -12,6 +12,7 @@ from farmdesk.desk.pages.short_form import Side
 from farmdesk.desk.theme import BOLD, look
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.picture.things import Place, Things
+from farmdesk.text import Counted
 from farmdesk.work.setup import overlap
 
 NUMBER_PX = 20  # room for a bed's number outside it
@@ -72,7 +73,10 @@ class PlacesPane(RegisterPane):
         beds = [p for p in things.places.values() if p.kind == "bed"]
         area = sum(p.area_m2 for p in things.places.values())
         side.big(
-            number(area, 0, "m²"), self.tr("{n} beds, {m} places in all").format(n=len(beds), m=len(things.places))
+            number(area, 0, "m²"),
+            self.tr("{n} {n:bed|beds}, {m} {m:place|places} in all").format(
+                n=Counted(len(beds)), m=Counted(len(things.places))
+            ),
         )
         typed = self.being_typed()
         room = QRect(box.left(), round(side.y + px(18)), box.width(), px(350))

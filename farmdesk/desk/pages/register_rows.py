@@ -14,7 +14,7 @@ from farmdesk.desk.widgets.form_row import Act, Field
 from farmdesk.desk.widgets.rows_pane import Written
 from farmdesk.errors import FarmError
 from farmdesk.picture.things import Things
-from farmdesk.text import N_, Days
+from farmdesk.text import N_, Counted, Days
 from farmdesk.work import registers
 from farmdesk.work.changes import Hand
 from farmdesk.work.registers import CODE, COLUMNS, TEXT, WAY, YES, Column
@@ -161,7 +161,10 @@ class BlocksPane(RegisterPane):
         number = self.desk.words.number
         blocks = self.story.things.blocks.values()
         side.title(self.tr("All blocks"))
-        side.big(number(sum(b.area_ha for b in blocks), 2, "ha"), self.tr("in {n} blocks").format(n=len(blocks)))
+        side.big(
+            number(sum(b.area_ha for b in blocks), 2, "ha"),
+            self.tr("in {n} {n:block|blocks}").format(n=Counted(len(blocks))),
+        )
         side.line(self.tr("trees"), number(sum(b.trees_n for b in blocks)), strong=True)
         heights = [h for b in blocks for h in (b.low_m, b.high_m) if h]
         if heights:

@@ -9,7 +9,7 @@ from farmdesk.desk.pages.intake import grams_in
 from farmdesk.desk.pages.short_form import ShortForm, Side, read_lot_typed
 from farmdesk.desk.widgets.form_row import Act, Field
 from farmdesk.errors import NotPossible
-from farmdesk.text import N_
+from farmdesk.text import N_, Counted
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.intake import IntakeStory
 
@@ -180,7 +180,11 @@ class SpreadView(ShortForm):
             side.big(self.kg(total), self.tr("on {places}").format(places=place_list(typed)))
         else:
             side.sentence(self.tr("Nothing is on a bed yet."))
-        rests = self.tr("own {n} lots").format(n=lot.wet.lots_n) if lot.wet.lots_n else self.tr("as is common")
+        rests = (
+            self.tr("own {n} {n:lot|lots}").format(n=Counted(lot.wet.lots_n))
+            if lot.wet.lots_n
+            else self.tr("as is common")
+        )
         side.line(self.tr("to expect, {rests}").format(rests=rests), self.between(low, high), strong=True)
         side.line(self.tr("accepted"), self.kg(lot.accepted_g))
         areas = {code: area for code, area, _ in story.beds}

@@ -20,7 +20,7 @@ from farmdesk.desk.widgets.form_row import Field
 from farmdesk.desk.widgets.rows_pane import Written
 from farmdesk.errors import Question
 from farmdesk.picture.codes import check_character
-from farmdesk.text import Moment
+from farmdesk.text import Counted, Moment
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.weigh_grid import SheetKey, WeighSheet, said_of, usual_words
 
@@ -115,7 +115,7 @@ class WeighInView(WeighSide):
         n = len(story.rows)
         count = self.tr("row {n} of {all}").format(n=n + 1, all=max(len(story.crew), n + 1))
         if self.mode == "column":
-            count = self.tr("{n} rows").format(n=n)
+            count = self.tr("{n} {n:row|rows}").format(n=Counted(n))
         self.say(
             f"{self.tr('Weigh-in')}  {story.key.lot}", small.format(hour=hour, scale=SCALE, unit=self.unit),
             say(said_of(story.key)), count,

@@ -10,7 +10,7 @@ from farmdesk.desk.theme import BOLD, DISPLAY, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.rows_pane import RowsPane
 from farmdesk.errors import FarmError, Question
-from farmdesk.text import Moment
+from farmdesk.text import Counted, Moment
 from farmdesk.units import grams_of, read_number
 from farmdesk.work.portions import block_words
 from farmdesk.work.slips import Usual
@@ -63,7 +63,7 @@ class WeighSide(RowsPane):
         y += px(38)
         x = ink.text(left, y, words.number(story.total_g / 1000, 1), 28, BOLD)
         x = ink.text(x + px(6), y, "kg", 15)
-        ink.text(x + px(14), y, self.tr("{n} sacks on this sheet").format(n=len(story.rows)), 15)
+        ink.text(x + px(14), y, self.tr("{n} {n:sack|sacks} on this sheet").format(n=Counted(len(story.rows))), 15)
         if story.plan_g:
             plan = words.number(story.plan_g / 1000)
             y += px(12)
@@ -84,7 +84,9 @@ class WeighSide(RowsPane):
                 continue
             y += px(20)
             half = self.tr("morning") if column.half_day == "am" else self.tr("afternoon")
-            said = self.tr("block {block}, {half}, {n} sacks").format(block=column.block, half=half, n=column.sacks_n)
+            said = self.tr("block {block}, {half}, {n} {n:sack|sacks}").format(
+                block=column.block, half=half, n=Counted(column.sacks_n)
+            )
             ink.text(left, y, said, 15)
             ink.text(right, y, f"{words.number(column.grams / 1000, 1)} kg", 15, align="right")
         if story.platform_g is not None:
@@ -116,7 +118,9 @@ class WeighSide(RowsPane):
             ink.heading(left, y, picker, self.tr("too few sacks to say what is usual"))
             return y + px(20)
         low, high = words.number(usual.low_g / 1000), words.number(usual.high_g / 1000)
-        said = self.tr("usually {low}–{high} kg, last {n} sacks").format(low=low, high=high, n=len(usual.nets_g))
+        said = self.tr("usually {low}–{high} kg, last {n} {n:sack|sacks}").format(
+            low=low, high=high, n=Counted(len(usual.nets_g))
+        )
         ink.heading(left, y, picker, said)
         gross = self.typed_g("gross")
         net = gross - (self.typed_g("tare") or 0) if gross is not None else None
@@ -194,7 +198,7 @@ class WeighSide(RowsPane):
             at = self.desk.time.local(max(row.written_utc_s for row in story.rows))
             today = at.date() == self.desk.time.local(self.desk.as_of).date()
             last = f"{at:%H:%M:%S}" if today else words.say(Moment(at, weekday=True))
-            said = self.tr("{n} rows, the last at {at}.").format(n=len(story.rows), at=last)
+            said = self.tr("{n} {n:row|rows}, the last at {at}.").format(n=Counted(len(story.rows)), at=last)
         else:
             said = self.tr("No row yet.")
         y += px(24)

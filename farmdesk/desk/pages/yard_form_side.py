@@ -12,6 +12,7 @@ from farmdesk.desk.charts.chart import Chart
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import DISPLAY, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.ink import Ink
+from farmdesk.text import Counted
 from farmdesk.work.stories import LotStory
 from farmdesk.work.yard_sheet import SheetRow
 
@@ -67,9 +68,13 @@ class SheetSide(QWidget):
     def written_words(self) -> list[str]:
         """How much is on disk."""
         if not self.last_utc_s:
-            return [self.tr("{n} of {m} rows.").format(n=self.written_n, m=self.rows_n)]
+            return [self.tr("{n} of {m} {m:row|rows}.").format(n=self.written_n, m=Counted(self.rows_n))]
         hour = f"{self.desk.time.local(self.last_utc_s):%H:%M:%S}"
-        return [self.tr("{n} of {m} rows, the last at {hour}.").format(n=self.written_n, m=self.rows_n, hour=hour)]
+        return [
+            self.tr("{n} of {m} {m:row|rows}, the last at {hour}.").format(
+                n=self.written_n, m=Counted(self.rows_n), hour=hour
+            )
+        ]
 
     def missing_words(self, row: SheetRow) -> str:
         """A row that was passed over."""

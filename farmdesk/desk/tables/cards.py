@@ -72,7 +72,7 @@ def arranged(cards: Sequence[LotCard], typed: str, words: Words) -> list[ListRow
         if folded and state not in AT_WORK:
             grams = sum(card.now.grams or 0 for card in group)
             text = N_(
-                "cards", "{group}: {n} lots, {weight}. Type “{word}” to see them.",
+                "cards", "{group}: {n} {n:lot|lots}, {weight}. Type “{word}” to see them.",
                 group=HEADS[state], n=len(group), weight=kg(grams), word=_word(state, words),
             )  # fmt: skip
             lines.append(ListRow("line", words.say(text), None, state))
@@ -93,7 +93,7 @@ def spoken(card: LotCard, words: Words) -> str:
     if card.moisture_wb_frac is not None:
         parts.append(moisture(card, words))
     if card.doubts:
-        parts.append(words.say(N_("cards", "{n} doubts", n=card.doubts)))
+        parts.append(words.say(N_("cards", "{n} {n:doubt|doubts}", n=card.doubts)))
     return ", ".join(parts)
 
 

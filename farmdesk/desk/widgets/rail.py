@@ -8,6 +8,7 @@ from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import BOLD, REGULAR, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.drawn import Drawn, Table
 from farmdesk.desk.widgets.ink import Ink
+from farmdesk.text import Counted
 
 HEAD_PX, LANE_PX, LANE_MOST_PX, LABEL_PX = 30, 18, 26, 92
 FIRST_H = 4.0  # the work day begins at four (clock.FarmTime)
@@ -50,7 +51,7 @@ class DayRail(Drawn):
 
     def sentence(self) -> str:
         due = [f"{words} {hour_text(a)}" for _, a, _, words, state in self.jobs if state]
-        head = self.tr("The day, {n} jobs.").format(n=len(self.jobs))
+        head = self.tr("The day, {n} {n:job|jobs}.").format(n=Counted(len(self.jobs)))
         return f"{head} {self.tr('Due: {jobs}.').format(jobs=', '.join(due))}" if due else head
 
     def table(self) -> Table | None:

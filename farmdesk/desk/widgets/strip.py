@@ -180,9 +180,9 @@ def _paint_names(
     if start_day is not None and end_day is not None and end_day > start_day:
         n = (end_day - start_day).days
         text = (
-            N_("strip", "at rest, {n} days", n=n)
+            N_("strip", "at rest, {n} {n:day|days}", n=n)
             if gone
-            else N_("strip", "rest {n} days, until {day}", n=n, day=Day(end_day))
+            else N_("strip", "rest {n} {n:day|days}, until {day}", n=n, day=Day(end_day))
         )
         wide, left, last = ink.width(say(text), 14), x(start_day), min(x(end_day), right)
         if last - left > wide + px(16):

@@ -11,7 +11,7 @@ from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink
-from farmdesk.text import Moment, Num
+from farmdesk.text import Counted, Moment, Num
 from farmdesk.work.portions import place_list
 from farmdesk.work.stories import Dated, LotWater, ToDo, YardStory
 from farmdesk.work.yard import CHANGED_H
@@ -140,9 +140,9 @@ class YardSide(Drawn):
             y += px(WATER_PX)
         rest = story.water[len(shown) :]
         if rest:
-            more = self.tr("and {n} more lots, {litres}")
+            more = self.tr("and {n} more {n:lot|lots}, {litres}")
             litres = self._litres(sum(row.grams for row in rest))
-            ink.text(0, y, more.format(n=len(rest), litres=litres), 15, color="ink2")
+            ink.text(0, y, more.format(n=Counted(len(rest)), litres=litres), 15, color="ink2")
             y += px(WATER_PX)
         if story.usual_day_g is not None:
             told = self.tr("A usual day takes about {litres} from this yard.")
