@@ -41,6 +41,7 @@ class Block:
     shade: str = ""
     organic: str = ""  # yes, converting, no
     name_local: str = ""
+    boundary: str = ""  # corners in degrees: latitude, longitude; …
 
 
 @dataclass(frozen=True, slots=True)

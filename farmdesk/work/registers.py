@@ -51,6 +51,7 @@ QUANTITIES: tuple[Way, ...] = (
 COLUMNS: dict[str, tuple[Column, ...]] = {
     "blocks": (
         Column("code", N_("registers", "block"), CODE), Column("name", N_("registers", "name")),
+        Column("name_local", N_("registers", "called here")),
         Column("area_ha", N_("registers", "area, ha"), NUMBER), Column("low_m", N_("registers", "from, m"), NUMBER),
         Column("high_m", N_("registers", "to, m"), NUMBER), Column("variety", N_("registers", "variety")),
         Column("trees_n", N_("registers", "trees"), WHOLE), Column("planted", N_("registers", "planted"), WHOLE),
@@ -60,6 +61,7 @@ COLUMNS: dict[str, tuple[Column, ...]] = {
         Column("organic", N_("registers", "organic"), WAY, ways=(
             ("yes", N_("registers", "yes")), ("converting", N_("registers", "converting")), ("no", N_("registers", "no")),
         )),
+        Column("boundary", N_("registers", "boundary")),
     ),
     "places": (
         Column("code", N_("registers", "place"), CODE),

@@ -10,6 +10,7 @@ from pathlib import Path
 from farmdesk import clock, paths
 from farmdesk.clock import FarmTime
 from farmdesk.errors import FileTrouble, Problem
+from farmdesk.notebook.steps import steps
 from farmdesk.picture.things import Things
 from farmdesk.text import N_
 
@@ -40,8 +41,8 @@ def practice_file(*, fresh: bool = False) -> Path:
 
 
 def _tables_digest() -> str:
-    """A short name for what the practice tables say: with other tables it is another season."""
-    digest = hashlib.sha256()
+    """A short name for what the practice tables say and the file they are kept in: with others it is another season."""
+    digest = hashlib.sha256("".join(steps()).encode())
     for path in sorted(paths.demo_data().rglob("*.csv")):
         digest.update(path.name.encode() + path.read_bytes())
     return digest.hexdigest()[:8]

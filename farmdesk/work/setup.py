@@ -27,6 +27,7 @@ from farmdesk.picture.things import (
 )
 from farmdesk.text import N_, Num
 from farmdesk.units import read_number
+from farmdesk.work import boundaries
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import ask
@@ -185,6 +186,7 @@ def _block(farm: OpenFarm, block: Block, hand: Hand) -> None:
                 n=Num(per_ha),
             )
             ask(hand, "trees_n", f"trees {block.code}", text)
+    boundaries.check(farm, block, hand)
 
 
 def _vessel(farm: OpenFarm, vessel: Vessel, hand: Hand) -> None:

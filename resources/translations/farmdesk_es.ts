@@ -129,12 +129,20 @@
         <translation>Parcelas</translation>
     </message>
     <message>
+        <source>Boundary</source>
+        <translation>Lindero</translation>
+    </message>
+    <message>
         <source>height</source>
         <translation>altura</translation>
     </message>
     <message>
         <source>in {n} {n:block|blocks}</source>
         <translation>en {n} {n:parcela|parcelas}</translation>
+    </message>
+    <message>
+        <source>it holds</source>
+        <translation>encierra</translation>
     </message>
     <message>
         <source>trees</source>
@@ -3964,6 +3972,37 @@
     </message>
 </context>
 <context>
+    <name>boundaries</name>
+    <message>
+        <source>A boundary is latitude, longitude; and so on: 14.123456, -88.123456; …</source>
+        <translation>Un lindero es latitud, longitud; y así: 14.123456, -88.123456; …</translation>
+    </message>
+    <message>
+        <source>A corner of block {code} has fewer than {n} decimals, too few where a plot must be named. Keep it?</source>
+        <translation>Una esquina de la parcela {code} tiene menos de {n} decimales, muy pocos donde hay que nombrar un terreno. ¿Dejarla?</translation>
+    </message>
+    <message>
+        <source>A latitude is at most 90: latitude comes first, then longitude.</source>
+        <translation>Una latitud es 90 cuando más: primero va la latitud, luego la longitud.</translation>
+    </message>
+    <message>
+        <source>Block {code} would lie {far} from block {other}. Latitude and longitude swapped?</source>
+        <translation>La parcela {code} quedaría a {far} de la parcela {other}. ¿Latitud y longitud al revés?</translation>
+    </message>
+    <message>
+        <source>Blocks {a} and {b} share {area}. Is the boundary right?</source>
+        <translation>Las parcelas {a} y {b} comparten {area}. ¿Está bien el lindero?</translation>
+    </message>
+    <message>
+        <source>The boundary of block {code} crosses itself; type its corners in order.</source>
+        <translation>El lindero de la parcela {code} se cruza a sí mismo; escriba sus esquinas en orden.</translation>
+    </message>
+    <message>
+        <source>The boundary of block {code} holds {area}, but {typed} is typed. Keep both?</source>
+        <translation>El lindero de la parcela {code} encierra {area}, pero está escrito {typed}. ¿Dejar los dos?</translation>
+    </message>
+</context>
+<context>
     <name>cards</name>
     <message>
         <source>Being picked</source>
@@ -7767,6 +7806,10 @@
         <translation>parcela</translation>
     </message>
     <message>
+        <source>boundary</source>
+        <translation>lindero</translation>
+    </message>
+    <message>
         <source>box</source>
         <translation>caja</translation>
     </message>
@@ -7777,6 +7820,10 @@
     <message>
         <source>by weight</source>
         <translation>por peso</translation>
+    </message>
+    <message>
+        <source>called here</source>
+        <translation>aquí se llama</translation>
     </message>
     <message>
         <source>check, days</source>
@@ -7796,7 +7843,7 @@
     </message>
     <message>
         <source>converting</source>
-        <translation>en conversión</translation>
+        <translation>conversión</translation>
     </message>
     <message>
         <source>cover</source>

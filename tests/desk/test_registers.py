@@ -142,9 +142,9 @@ def test_walking_the_rows_with_the_arrows(qtbot, window):
     assert pane.at == 5
     press(qtbot, KEY.Key_Up, KEY.Key_Return)
     assert pane.row.values()["code"] == "E"
-    type_keys(qtbot, "\n\n0.85+")
+    type_keys(qtbot, "\n\n\n0.85+")
     assert things(window).blocks["E"].area_ha == 0.85
-    assert things(window).blocks["E"].name_local  # what has no box stays
+    assert things(window).blocks["E"].name_local == "Abajo"
 
 
 def test_an_instrument_says_from_when_to_when_it_is_trusted(window):

@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from farmdesk.work.instruments import Trust
 
 WIDE_PX = {
-    "blocks": (58, 100, 70, 66, 66, 166, 64, 70, 76, 106),
+    "blocks": (54, 92, 92, 62, 64, 64, 142, 54, 62, 62, 90, 72),
     "places": (72, 78, 86, 86, 100, 104, 100, 104),
     "vessels": (96, 150, 104, 140, 92),
     "trays": (96, 120),
@@ -154,6 +154,8 @@ class RegisterPane(TypedPane):
 
 
 class BlocksPane(RegisterPane):
+    side_px = 244  # many columns
+
     def heading(self) -> str:
         return self.tr("Blocks")
 
@@ -173,7 +175,23 @@ class BlocksPane(RegisterPane):
         if area and trees:
             side.heading(self.tr("Block {code}").format(code=values["code"].upper()))
             side.line(self.tr("trees on a hectare"), number(trees / area), strong=True)
+        self._paint_boundary(side, values["boundary"])
         self.ways_of_the_box(side)
+
+    def _paint_boundary(self, side: Side, typed: str) -> None:
+        """The outline that stands in the box, north up, and what it holds."""
+        from farmdesk.science.ground import area_ha, flat_m
+        from farmdesk.work.boundaries import corners
+
+        try:
+            found = corners(typed)
+        except FarmError:
+            return
+        if len(found) < 3:
+            return
+        side.heading(self.tr("Boundary"))
+        side.line(self.tr("it holds"), self.desk.words.number(area_ha(found), 2, "ha"), strong=True)
+        side.outline(flat_m(found))
 
 
 class VesselsPane(RegisterPane):

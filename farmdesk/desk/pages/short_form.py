@@ -5,7 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QRect, Slot
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import QPointF, QRect, Slot
+from PySide6.QtGui import QPolygonF
 
 from farmdesk.desk.pages.sheet_head import instants
 from farmdesk.desk.theme import BOLD, DISPLAY, SEMIBOLD, SERIF, look
@@ -18,6 +21,8 @@ from farmdesk.work.intake import IntakeLot, IntakeStory
 if TYPE_CHECKING:
     from farmdesk.desk.pages.picking import PickingPage
     from farmdesk.work.farm import OpenFarm
+
+OUTLINE_PX = 150
 
 
 class Side:
@@ -63,6 +68,17 @@ class Side:
         self.y += look().px(25)
         after = self.ink.wrapped(self.left, self.y, self.right - self.left, said, 17, family=SERIF)
         self.y = after - self.ink.leading(17)
+
+    def outline(self, points_m: NDArray[np.float64]) -> None:
+        """A plot (n, 2) [m east, m north] to scale, north up."""
+        px = look().px
+        low, size = points_m.min(axis=0), np.ptp(points_m, axis=0)
+        room = self.right - self.left, float(px(OUTLINE_PX))
+        scale = min(room[0] / max(size[0], 1e-9), room[1] / max(size[1], 1e-9))
+        top = self.y + px(12)
+        flat = [QPointF(self.left + (x - low[0]) * scale, top + (low[1] + size[1] - y) * scale) for x, y in points_m]
+        self.ink.shape(QPolygonF(flat), None, 1.4, "ink")
+        self.y = top + float(size[1]) * scale
 
     def heading(self, said: str) -> None:
         """A heading below a hair."""

@@ -10,6 +10,7 @@ CREATE TABLE block (
   shade TEXT NOT NULL,
   organic TEXT NOT NULL,
   name_local TEXT NOT NULL,
+  boundary TEXT NOT NULL,
   CONSTRAINT pk_block PRIMARY KEY (code)
 ) STRICT;
 
