@@ -4065,6 +4065,10 @@
         <translation>{group}: {n} {n:lote|lotes}, {weight}. Escribir “{word}” para verlos.</translation>
     </message>
     <message>
+        <source>{group}: {n} {n:lot|lots}. Type “{word}” to see them.</source>
+        <translation>{group}: {n} {n:lote|lotes}. Escribir “{word}” para verlos.</translation>
+    </message>
+    <message>
         <source>{n} {n:doubt|doubts}</source>
         <translation>{n} {n:duda|dudas}</translation>
     </message>

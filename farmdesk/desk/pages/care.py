@@ -77,6 +77,7 @@ class CarePage(CareActs):
             for copy in self.story.copies
         ])  # fmt: skip
         self.copies.selectRow(at)
+        self.copies.setVisible(bool(self.story.copies))
 
     def _fill_seasons(self) -> None:
         assert self.story is not None

@@ -14,7 +14,7 @@ from farmdesk.clock import DAY_S, FarmTime
 from farmdesk.desk.charts.view import On
 from farmdesk.desk.theme import BOLD, REGULAR, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.strip import CARD_PX, paint_strip
-from farmdesk.text import N_, Day, Days, Moment, Words, kg, pct
+from farmdesk.text import N_, Day, Days, Fact, Moment, Words, kg, pct
 from farmdesk.work.cards import STATES
 from farmdesk.work.portions import TARGET_WB_FRAC, block_words
 from farmdesk.work.stories import LotCard
@@ -71,10 +71,16 @@ def arranged(cards: Sequence[LotCard], typed: str, words: Words) -> list[ListRow
         group = [card for card in found if card.state == state]
         if folded and state not in AT_WORK:
             grams = sum(card.now.grams or 0 for card in group)
-            text = N_(
-                "cards", "{group}: {n} {n:lot|lots}, {weight}. Type “{word}” to see them.",
-                group=HEADS[state], n=len(group), weight=kg(grams), word=_word(state, words),
-            )  # fmt: skip
+            facts: dict[str, Fact] = {"group": HEADS[state], "n": len(group), "word": _word(state, words)}
+            if grams:
+                text = N_(
+                    "cards",
+                    "{group}: {n} {n:lot|lots}, {weight}. Type “{word}” to see them.",
+                    **facts,
+                    weight=kg(grams),
+                )
+            else:
+                text = N_("cards", "{group}: {n} {n:lot|lots}. Type “{word}” to see them.", **facts)
             lines.append(ListRow("line", words.say(text), None, state))
             continue
         if rows or state != "beds":
