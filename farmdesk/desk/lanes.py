@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
 
 COLLECT = (2_000, 20, 100_000)  # allocations, small ones, middle ones: the last is as good as never
-SWITCH_S = 0.0005  # how long one thread may hold the interpreter while another waits; the default is 5 ms
+SWITCH_S = 0.0001  # how long one thread may hold the interpreter while another waits; the default is 5 ms
 UNDO_STEPS = 50
 
 log = logging.getLogger(__name__)
