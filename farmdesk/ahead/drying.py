@@ -31,7 +31,7 @@ from farmdesk.ahead.range import Ahead, ahead_of, stretched
 from farmdesk.ahead.weather import DryingDays, Stories, WeatherLog, day_hour, day_share, drying_days, stories
 from farmdesk.clock import DAY_S, HOUR_S
 from farmdesk.science.drying import drive_between, gap_left
-from farmdesk.science.limits import FloatArray, within
+from farmdesk.science.limits import FloatArray, single
 from farmdesk.text import N_, Num, Text, pct
 
 DRAWS_N: Final = 800
@@ -70,7 +70,7 @@ def forecast_drying(
     outlook: typed words for the days from the first one not in the log (sun, mixed, grey, rain or None).
     Raises NotPossible for input no lot can have.
     """
-    target = float(within(target_wb_frac, 0.06, 0.60, N_("drying", "A target moisture"), "%", 100.0))
+    target = single(target_wb_frac, 0.06, 0.60, N_("drying", "A target moisture"), "%", 100.0)
     known = log.known_by(now_utc_s)
     prior = prior_for(key_of(lot), drying_settings(lot, known), drying_layers(), taught)
     model = model_of(lot, known, prior, now_utc_s)

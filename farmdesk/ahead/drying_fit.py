@@ -29,7 +29,7 @@ from farmdesk.clock import DAY_S, HOUR_S
 from farmdesk.errors import NotPossible
 from farmdesk.science.drying import gap_left
 from farmdesk.science.limits import FloatArray, within
-from farmdesk.text import N_
+from farmdesk.text import N_, Num
 
 LEARNT_N: Final = 4  # the first four parameters: ln rate, shape, ln ceiling, equilibrium offset
 METER_TOP_WB_FRAC: Final = (
@@ -41,6 +41,7 @@ READING_FREEDOM: Final = 6.0  # Student's degrees for readings: a slip pulls lit
 DAY_FREEDOM: Final = 4.0  # and for days: a log a day out of step must not bend the lot's rate; our choice
 DAY_SCALE: Final = 0.9  # Student's scale for a day's sd; 0.71 would give just that sd, 1 its middle; our choice
 UNKNOWN_DAY: Final = 2.0  # a day nobody logged varies by so much more; our choice
+LONGEST_D: Final = 1000.0  # from spreading to now; more is a date that was typed wrong
 _JUMP_SD_DB: Final = 0.15  # of a wetting's jump, dry basis: 5 mm on washed coffee would be 0.6 if all stayed
 
 
@@ -326,6 +327,10 @@ def _series(at_utc_s: FloatArray, first_utc_s: float, last_utc_s: float) -> None
 
 def model_of(lot: DryingLot, log: WeatherLog, prior: Prior, now_utc_s: float) -> LotModel:
     """The lot as a model of all that was known by an instant [UTC s]."""
-    if not now_utc_s >= lot.start_utc_s:
+    if not lot.start_utc_s <= now_utc_s < np.inf:
         raise NotPossible(N_("drying", "The coffee is not spread yet at that instant."))
+    within(lot.wettings_utc_s, -1e12, 1e12, N_("drying", "The instant of a wetting"))
+    lain = Num((now_utc_s - lot.start_utc_s) / DAY_S, "d", 0)
+    if not lain.value <= LONGEST_D:
+        raise NotPossible(N_("drying", "No coffee lies out for {lain}; look at the day it was spread.", lain=lain))
     return LotModel(lot.known_by(now_utc_s), drying_days(log, lot.start_utc_s, now_utc_s), prior, now_utc_s)

@@ -24,6 +24,7 @@ from farmdesk.ahead.ferment_fit import (
     fit_of,
     hours_of,
     left_over_of,
+    off_sd,
     typical_ends_h20,
 )
 from farmdesk.ahead.learning import LotTaught, Prior, prior_for, row_of, stretch_of, surprise_of, taught_alone
@@ -91,7 +92,7 @@ def forecast_ferment(
         _clock(ends, hours, now_utc_s, rng),
         _rests_on(n, prior_frac, prior.says),
         "ph",
-        remark=_remark(lot, hours, ends, left_over(fit.values[None])[0, :n]),
+        remark=_remark(lot, hours, ends, off_sd(lot, hours, prior.mean + root @ fit.values)),
         fan=fan,
     )
     return stretched(ahead, stretch_of(taught, ferment_key(lot)), now_utc_s)

@@ -17,8 +17,8 @@ from farmdesk.ahead.learning import Layers, LotTaught, Prior, prior_for, row_of
 from farmdesk.ahead.posterior import Fit, LeftOver, best_fit, student, weighted_draws
 from farmdesk.ahead.range import OWN_LOTS_NEEDED
 from farmdesk.errors import NotPossible
-from farmdesk.science.ferment import PH, gompertz_end_h20
-from farmdesk.science.limits import FloatArray, within
+from farmdesk.science.ferment import PH, gompertz_end_h20, gompertz_ph
+from farmdesk.science.limits import FloatArray, single, within
 from farmdesk.science.thermal_time import MASS_C, ferment_hours
 from farmdesk.text import N_
 
@@ -79,6 +79,8 @@ def ferment_key(lot: FermentLot) -> str:
 def ferment_settings(lot: FermentLot) -> tuple[FloatArray, Layers]:
     """The settings' mean of p0, ln A, ln mu, ln lam, and their spread by layer."""
     row, spread, pitched = (row_of("ferment_defaults", name) for name in (lot.style, "spread", "pitched"))
+    if "steepest" not in row:
+        raise NotPossible(N_("ferment", "There is no way of fermenting called “{name}”.", name=lot.style))
     fall, lag = float(row["fall"]), float(row["lag"])
     if lot.pitched:
         fall, lag = fall * float(pitched["fall_ratio"]), lag * float(pitched["lag_ratio"])
@@ -93,7 +95,8 @@ def ferment_prior(lot: FermentLot, taught: Sequence[LotTaught] = (), *, wider: f
     prior = prior_for(ferment_key(lot), mean, layers, taught)
     if wider is None:
         wider = 1.0 if prior.own_n >= OWN_LOTS_NEEDED else float(row_of("ferment_defaults", "spread")["until_own"])
-    return Prior(prior.mean, prior.covariance * wider**2, prior.own_n, prior.says)
+    width = single(wider, 0.1, 10.0, N_("ferment", "A factor on the spread"))
+    return Prior(prior.mean, prior.covariance * width**2, prior.own_n, prior.says)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -141,8 +144,7 @@ def check(lot: FermentLot, now_utc_s: float) -> None:
 def left_over_of(lot: FermentLot, hours: Hours, prior: Prior, curve: Curve) -> tuple[LeftOver, FloatArray]:
     """The residual function of scaled parameters, and the matrix that unscales them: data by Student, prior by normal."""
     root = np.asarray(np.linalg.cholesky(prior.covariance), dtype=np.float64)
-    spread = row_of("ferment_defaults", "spread")
-    sd = np.where(lot.paper, float(spread["paper_ph"]), float(spread["meter_ph"]))
+    sd = _reading_sd(lot)
 
     def left_over(z: FloatArray) -> FloatArray:
         own = prior.mean + z @ root.T
@@ -151,6 +153,16 @@ def left_over_of(lot: FermentLot, hours: Hours, prior: Prior, curve: Curve) -> t
         return np.concatenate([student((lot.ph - says) / (sd * READING_SCALE), FREEDOM), z], axis=1)
 
     return left_over, root
+
+
+def _reading_sd(lot: FermentLot) -> FloatArray:
+    spread = row_of("ferment_defaults", "spread")
+    return np.where(lot.paper, float(spread["paper_ph"]), float(spread["meter_ph"]))
+
+
+def off_sd(lot: FermentLot, hours: Hours, own: FloatArray) -> FloatArray:
+    """How far each reading [n] lies from the curve of a lot's own parameters [4], in standard deviations of a reading."""
+    return np.asarray((lot.ph - curve_of(gompertz_ph, own[None], hours.readings_h20)[0]) / _reading_sd(lot))
 
 
 def fit_of(left_over: LeftOver) -> Fit:

@@ -47,6 +47,8 @@ def worries(
     lot = lot.known_by(now_utc_s)
     check(lot, now_utc_s)
     row = row_of("ferment_limits", "pitched" if lot.pitched and lot.style == "washed" else lot.style)
+    if "ph_alarm" not in row:
+        raise NotPossible(N_("ferment", "There is no way of fermenting called “{name}”.", name=lot.style))
     hours_h = (now_utc_s - lot.start_utc_s) / HOUR_S
     found = _low_ph(lot, row) + _slow(lot, row, hours_h) + _mass(lot)
     if sealed:

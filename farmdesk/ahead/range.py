@@ -166,6 +166,8 @@ def typical(
     low_h, middle_h, high_h = settings_h
     if not 0 < low_h <= middle_h <= high_h < math.inf or any(not 0 < h < math.inf for h in own_h):
         raise NotPossible(N_("ahead", "Typical hours must be above zero, and earliest before likely before latest."))
+    if not (math.isfinite(start_utc_s) and math.isfinite(now_utc_s)):
+        raise NotPossible(N_("ahead", "There is nothing to count a range from."))
     if not 0 <= never_frac < 1:
         raise NotPossible(N_("ahead", "The share of lots that never get there must lie between 0 and 1."))
     p = (np.arange(_POINTS) + 0.5) / _POINTS

@@ -16,7 +16,7 @@ from typing import Final
 import numpy as np
 
 from farmdesk.errors import NotPossible
-from farmdesk.science.limits import FloatArray, Floats, R, give, within
+from farmdesk.science.limits import FloatArray, Floats, R, fitting, give, single, within
 from farmdesk.text import N_
 
 SEA_LEVEL_KPA: Final = 101.325  # ASHRAE 2017 ch. 1 eq. 3
@@ -42,9 +42,6 @@ _AT_ZERO_KPA: Final = 0.6112129  # eq. 6 at 273.15 K: a bulb that is wet, not ic
 _TEMP: Final = N_("science", "An air temperature")
 _RH: Final = N_("science", "A relative humidity")
 _PRESSURE: Final = N_("science", "An air pressure")
-
-
-# --- checks -----------------------------------------------------------------------------------------------------
 
 
 def _temp(temp_c: Floats) -> FloatArray:
@@ -83,10 +80,7 @@ def _slope(t_k: FloatArray, c: tuple[float, ...]) -> FloatArray:
 def _saturation(temp_c: FloatArray) -> FloatArray:
     t_k = temp_c + _ZERO_K
     icy = temp_c <= _TRIPLE_C
-    if not icy.any():
-        ln_pa = _ln_p(t_k, _WATER)
-    else:
-        ln_pa = np.where(icy, _ln_p(t_k, _ICE), _ln_p(t_k, _WATER))
+    ln_pa = np.where(icy, _ln_p(t_k, _ICE), _ln_p(t_k, _WATER)) if icy.any() else _ln_p(t_k, _WATER)
     return np.exp(ln_pa) / 1000.0
 
 
@@ -99,11 +93,13 @@ def saturation_kpa(temp_c: R) -> R:
     return give(_saturation(_temp(temp_c)), temp_c)
 
 
+@fitting
 def vapour_kpa(temp_c: R, rh_frac: R) -> R:
     """The vapour pressure of air at a temperature [°C] and relative humidity [0..1]; returns [kPa]."""
     return give(_rh(rh_frac) * _saturation(_temp(temp_c)), temp_c)
 
 
+@fitting
 def deficit_kpa(temp_c: R, rh_frac: R) -> R:
     """How thirsty the air is: saturation minus actual vapour pressure [kPa] at [°C], [0..1]."""
     return give((1.0 - _rh(rh_frac)) * _saturation(_temp(temp_c)), temp_c)
@@ -122,12 +118,14 @@ def _ratio(vapour: Floats, pressure: FloatArray) -> FloatArray:
     return np.asarray(_RATIO * vapour / (pressure - vapour))
 
 
+@fitting
 def humidity_ratio_kg_kg(temp_c: R, rh_frac: R, pressure_kpa: Floats = SEA_LEVEL_KPA) -> R:
     """Water in the air [kg per kg dry air] at [°C], [0..1], [kPa]. ASHRAE 2017 ch. 1 eq. 20."""
     vapour = _rh(rh_frac) * _saturation(_temp(temp_c))
     return give(_ratio(vapour, _pressure(pressure_kpa)), temp_c)
 
 
+@fitting
 def rh_from_humidity_ratio_frac(temp_c: R, ratio_kg_kg: R, pressure_kpa: Floats = SEA_LEVEL_KPA) -> R:
     """Relative humidity [0..1] of air at [°C] with this much water [kg/kg] at [kPa]; what heating does to it.
 
@@ -138,6 +136,7 @@ def rh_from_humidity_ratio_frac(temp_c: R, ratio_kg_kg: R, pressure_kpa: Floats 
     return give(_rh_found(rh), temp_c)
 
 
+@fitting
 def rh_at_temp_frac(temp_c: R, rh_frac: R, surface_c: R) -> R:
     """Relative humidity [0..1] the same air has against a surface of another temperature [°C].
 
@@ -147,6 +146,7 @@ def rh_at_temp_frac(temp_c: R, rh_frac: R, surface_c: R) -> R:
     return give(np.minimum(vapour / _saturation(_temp(surface_c)), 1.0), temp_c)
 
 
+@fitting
 def dew_point_c(temp_c: R, rh_frac: R) -> R:
     """The temperature [°C] at which this air [°C, 0..1] begins to wet things (frost point below freezing).
 
@@ -174,12 +174,14 @@ def _dew_point(vapour_kpa: FloatArray) -> FloatArray:
     return np.asarray(t_k - _ZERO_K)
 
 
+@fitting
 def rh_from_dew_point_frac(temp_c: R, dew_c: R) -> R:
     """Relative humidity [0..1] of air at [°C] with this dew point [°C]; NotPossible above the air's temperature."""
-    rh = _saturation(np.asarray(dew_c, dtype=np.float64)) / _saturation(_temp(temp_c))
+    rh = _saturation(within(dew_c, -90.0, TEMP_C[1], N_("science", "A dew point"), "°C")) / _saturation(_temp(temp_c))
     return give(_rh_found(rh), temp_c)
 
 
+@fitting
 def wet_bulb_c(temp_c: R, rh_frac: R, pressure_kpa: Floats = SEA_LEVEL_KPA) -> R:
     """The temperature [°C] a wet thing in moving air takes: air at [°C], [0..1], [kPa].
 
@@ -267,6 +269,7 @@ def pressure_fao_kpa(altitude_m: R) -> R:
     return give(101.3 * ((293.0 - 0.0065 * height) / 293.0) ** 5.26, altitude_m)
 
 
+@fitting
 def rh_from_wet_bulb_frac(
     temp_c: R, wet_c: R, altitude_m: Floats = 0.0, psychrometer_per_c: float = PSYCHROMETER_VENTILATED_PER_C
 ) -> R:
@@ -279,27 +282,32 @@ def rh_from_wet_bulb_frac(
     return give(_rh_found(np.asarray(rh)), temp_c)
 
 
+@fitting
 def vapour_from_wet_bulb_fao_kpa(
     temp_c: R, wet_c: R, altitude_m: Floats = 0.0, psychrometer_per_c: float = PSYCHROMETER_VENTILATED_PER_C
 ) -> R:
     """Vapour pressure [kPa] from a dry [°C] and a wet [°C] thermometer at an altitude [m]. FAO-56 eq. 15, 16."""
     temp, wet = _temp(temp_c), _temp(wet_c)
     pressure = np.asarray(pressure_fao_kpa(np.asarray(altitude_m, dtype=np.float64)))
-    vapour = _tetens(wet) - psychrometer_per_c * pressure * (temp - wet)
+    constant = single(psychrometer_per_c, 1e-4, 0.01, N_("science", "A psychrometer constant"), "1/°C")
+    vapour = _tetens(wet) - constant * pressure * (temp - wet)
     return give(within(vapour, 0.0, 50.0, N_("science", "A vapour pressure"), "kPa"), temp_c)
 
 
+@fitting
 def vapour_day_fao_kpa(min_c: R, max_c: R, rh_min_frac: R, rh_max_frac: R) -> R:
     """A day's mean vapour pressure [kPa] from its extremes [°C], [0..1]. FAO-56 eq. 17."""
     low, high = _tetens(_temp(min_c)), _tetens(_temp(max_c))
     return give((low * _rh(rh_max_frac) + high * _rh(rh_min_frac)) / 2.0, min_c)
 
 
+@fitting
 def vapour_mean_fao_kpa(min_c: R, max_c: R, rh_mean_frac: R) -> R:
     """A day's mean vapour pressure [kPa] from extremes [°C] and mean humidity [0..1] alone. FAO-56 eq. 19."""
     return give(_rh(rh_mean_frac) * (_tetens(_temp(min_c)) + _tetens(_temp(max_c))) / 2.0, min_c)
 
 
+@fitting
 def wind_2m_m_s(wind_m_s: R, height_m: Floats) -> R:
     """Wind at 2 m [m/s] from wind [m/s] measured at another height [m]. FAO-56 eq. 47."""
     wind = within(wind_m_s, 0.0, 60.0, N_("science", "A wind speed"), "m/s")
@@ -316,6 +324,7 @@ def _sun_angles(latitude_deg: Floats, day_of_year: Floats) -> tuple[FloatArray, 
     return phi, decline, sunset, 1.0 + 0.033 * np.cos(turn)
 
 
+@fitting
 def top_sun_mj_m2_d(latitude_deg: Floats, day_of_year: R) -> R:
     """Sun above the air [MJ/m2/d] at a latitude [deg, south negative] on a day of the year. FAO-56 eq. 21."""
     phi, decline, sunset, near = _sun_angles(latitude_deg, day_of_year)
@@ -323,11 +332,13 @@ def top_sun_mj_m2_d(latitude_deg: Floats, day_of_year: R) -> R:
     return give(24.0 * 60.0 / np.pi * _GSC * near * path, day_of_year)
 
 
+@fitting
 def daylight_h(latitude_deg: Floats, day_of_year: R) -> R:
     """Hours from sunrise to sunset [h] at a latitude [deg] on a day of the year. FAO-56 eq. 34."""
     return give(24.0 / np.pi * _sun_angles(latitude_deg, day_of_year)[2], day_of_year)
 
 
+@fitting
 def sun_mj_m2_d(sunshine_h: R, latitude_deg: Floats, day_of_year: R) -> R:
     """Sun reaching the ground [MJ/m2/d] from hours of sunshine [h] at a latitude [deg]. FAO-56 eq. 35, 0.25 + 0.50 n/N.
 
@@ -338,6 +349,7 @@ def sun_mj_m2_d(sunshine_h: R, latitude_deg: Floats, day_of_year: R) -> R:
     return give((0.25 + 0.50 * bright) * np.asarray(top_sun_mj_m2_d(latitude_deg, day_of_year)), sunshine_h)
 
 
+@fitting
 def sun_from_range_mj_m2_d(min_c: R, max_c: R, latitude_deg: Floats, day_of_year: R) -> R:
     """Sun [MJ/m2/d] guessed from a day's extremes [°C] at a latitude [deg]. FAO-56 eq. 50 (Hargreaves), inland 0.16."""
     span = _span(min_c, max_c)
@@ -352,6 +364,7 @@ def _span(min_c: Floats, max_c: Floats) -> FloatArray:
     return span
 
 
+@fitting
 def reference_et0_mm_d(
     min_c: R,
     max_c: R,
@@ -376,9 +389,8 @@ def reference_et0_mm_d(
     mean = (low + high) / 2.0
     slope = 4098.0 * _tetens(mean) / (mean + 237.3) ** 2
     gamma = 0.000665 * np.asarray(pressure_fao_kpa(height))
-    clear = (0.75 + 2e-5 * height) * np.asarray(
-        top_sun_mj_m2_d(latitude_deg, np.asarray(day_of_year, dtype=np.float64))
-    )
+    day = np.asarray(day_of_year, dtype=np.float64)
+    clear = (0.75 + 2e-5 * height) * np.asarray(top_sun_mj_m2_d(latitude_deg, day))
     cloud = 1.35 * np.minimum(sun / clear, 1.0) - 0.35
     back = _SIGMA * ((low + 273.16) ** 4 + (high + 273.16) ** 4) / 2.0 * (0.34 - 0.14 * np.sqrt(vapour)) * cloud
     radiation = (1.0 - _ALBEDO) * sun - back

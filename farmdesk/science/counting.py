@@ -16,13 +16,14 @@ from typing import Final
 import numpy as np
 
 from farmdesk.errors import NotPossible
-from farmdesk.science.limits import FloatArray, within
+from farmdesk.science.limits import FloatArray, single
 from farmdesk.text import N_, Fact, Listing, Num, Text
 
 TOO_FEW_LOTS: Final = 4  # under this many lots in a group only the dots are shown: a rule of the house, no source
 EXACT_ARRANGEMENTS: Final = 200_000  # up to here every arrangement is counted, above it a fixed draw of them
 _SEED: Final = 20_240_111  # any fixed number: the same data always say the same
 _DRAWS: Final = 10_000
+MOST: Final = 1e100  # a value beyond it is no measurement, and its square no number
 _TWO_GROUPS: Final = N_("counting", "Two groups with a value or more each are needed, without gaps.")
 
 
@@ -36,13 +37,23 @@ class Range:
 
 
 def _level(level_frac: float) -> float:
-    return float(within(level_frac, 0.5, 0.999, N_("counting", "A level"), "%", 100.0))
+    return single(level_frac, 0.5, 0.999, N_("counting", "A level"), "%", 100.0)
+
+
+def _row(values: Sequence[float] | FloatArray) -> FloatArray:
+    """Values [as given] in a row; what is none is given back empty, and refused by whoever asks."""
+    try:
+        row = np.asarray(values, dtype=np.float64)
+    except (TypeError, ValueError, OverflowError):
+        return np.empty(0)
+    return row if row.ndim == 1 and not (np.abs(row) > MOST).any() else np.empty(0)
 
 
 def _whole(number: float, what: Text) -> int:
-    if number != number or number < 0 or number != int(number):
+    counted = single(number, 0.0, 1e12, what)
+    if counted != int(counted):
         raise NotPossible(N_("counting", "{what} is a whole number, 0 or more.", what=what))
-    return int(number)
+    return int(counted)
 
 
 def wilson(hits_n: int, tries_n: int, level_frac: float = 0.95) -> Range:
@@ -88,7 +99,7 @@ def theil_sen(x: Sequence[float] | FloatArray, y: Sequence[float] | FloatArray, 
 
     Raises NotPossible for fewer than three points, gaps, or points that all stand at one x.
     """
-    xs, ys = np.asarray(x, dtype=np.float64), np.asarray(y, dtype=np.float64)
+    xs, ys = (_row(values) for values in (x, y))
     n = len(xs)
     if n != len(ys) or n < 3 or not (np.isfinite(xs).all() and np.isfinite(ys).all()):
         raise NotPossible(N_("counting", "A slope needs three points or more, without gaps."))
@@ -122,7 +133,7 @@ class Permutation:
 
 
 def _groups(a: Sequence[float], b: Sequence[float]) -> tuple[FloatArray, FloatArray]:
-    first, second = np.asarray(a, dtype=np.float64), np.asarray(b, dtype=np.float64)
+    first, second = (_row(values) for values in (a, b))
     if not first.size or not second.size or not (np.isfinite(first).all() and np.isfinite(second).all()):
         raise NotPossible(_TWO_GROUPS)
     return first, second
@@ -225,14 +236,21 @@ def confounded(
     theirs = [lot for lot in lots if lot.group == second]
     if not ours or not theirs:
         raise NotPossible(_TWO_GROUPS)
-    met = {label for lot in ours for label in lot.labels[factor]} & {
-        label for lot in theirs for label in lot.labels[factor]
+    met = {label for lot in ours for label in _of(lot, factor)} & {
+        label for lot in theirs for label in _of(lot, factor)
     }
-    met = {label for label in met if all(any(lot.labels[factor] == {label} for lot in side) for side in (ours, theirs))}
-    if all(2 * sum(lot.labels[factor] <= met for lot in side) >= len(side) for side in (ours, theirs)):
+    met = {label for label in met if all(any(_of(lot, factor) == {label} for lot in side) for side in (ours, theirs))}
+    if all(2 * sum(frozenset() < _of(lot, factor) <= met for lot in side) >= len(side) for side in (ours, theirs)):
         return None
-    where = sorted(set().union(*(lot.labels[factor] for lot in ours)))
+    where = sorted(set().union(*(_of(lot, factor) for lot in ours)))
     word: Fact = factor_word or factor
+    if not where:
+        return N_(
+            "counting",
+            "No {factor} is written down for the {first} lots. The difference cannot be given to {first}.",
+            factor=word,
+            first=first,
+        )
     return N_(
         "counting",
         "Every {first} lot (lots: {n}) comes from {factor} {where}; {others}. The difference cannot be given to {first}.",
@@ -244,9 +262,14 @@ def confounded(
     )
 
 
+def _of(lot: LotOf, factor: str) -> frozenset[str]:
+    """What a lot carries of a factor; nothing where nobody wrote it down, and then it met nobody."""
+    return lot.labels.get(factor, frozenset())
+
+
 def _presence(lots: Sequence[LotOf], group: str, factor: str, label: str) -> Text:
-    whole = [lot.code for lot in lots if lot.labels[factor] == {label}]
-    partly = [lot.code for lot in lots if label in lot.labels[factor] and lot.labels[factor] != {label}]
+    whole = [lot.code for lot in lots if _of(lot, factor) == {label}]
+    partly = [lot.code for lot in lots if label in _of(lot, factor) and _of(lot, factor) != {label}]
     if whole:
         return N_(
             "counting", "from {label} only {codes} of {group}", label=label, codes=Listing(tuple(whole)), group=group

@@ -18,7 +18,7 @@ from typing import Any, Final
 
 from farmdesk import paths
 from farmdesk.errors import NotPossible
-from farmdesk.science.limits import within
+from farmdesk.science.limits import single
 from farmdesk.text import N_, Listing, Num, Text, pct
 
 SAMPLE_G: Final = (20.0, 5000.0)  # below, a count says nothing; above, nobody counts
@@ -233,19 +233,23 @@ def judge(
 
     `measured` holds what else the grades ask for (see MEASURES): `moisture_wb_frac`, `quakers_count` and so on.
     `process` "natural" picks grades made for naturals where a table has them.
-    Raises NotPossible for an unknown kind, a count that is no whole number of pieces, a sample outside 20..5,000 g.
+    Raises NotPossible for an unknown kind or measure, a count that is no whole number of pieces, a sample outside 20..5,000 g.
     """
-    sample = Fraction(float(within(sample_g, *SAMPLE_G, N_("defects", "A sample weight"), "g"))).limit_denominator(1000)
+    sample = Fraction(single(sample_g, *SAMPLE_G, N_("defects", "A sample weight"), "g")).limit_denominator(1000)
     for kind, pieces in counts.items():
         if kind not in KINDS:
             raise NotPossible(N_("defects", "There is no kind of defect called {kind}.", kind=kind))
-        if pieces < 0 or pieces != int(pieces):
+        what = N_("defects", "{kind}: a count", kind=KINDS[kind])
+        if (counted := single(pieces, 0.0, 1e6, what)) != int(counted):
             raise NotPossible(N_("defects", "{kind}: a count is a whole number.", kind=KINDS[kind]))
     scale = Fraction(standard.sample_g) / sample
     by_type = tuple((item, _defects(item, counts, scale, standard.whole)) for item in standard.items)
     sums = {"total": float(sum(value for _, value in by_type))}
     for group in sorted({item.group for item in standard.items} - {""}):
         sums[group] = float(sum(value for item, value in by_type if item.group == group))
+    unknown = [name for name in measured or {} if name not in MEASURES]
+    if unknown:
+        raise NotPossible(N_("defects", "There is no measure called {name}.", name=unknown[0]))
     valued = {kind for item in standard.items for kind in item.kinds}
     if standard.own_count and not valued & counts.keys():
         sums = {}
@@ -273,7 +277,7 @@ def _answer(grade: Grade, sums: Mapping[str, float], measured: Mapping[str, floa
     for side, limits in (("most", grade.most), ("least", grade.least), ("below", grade.below)):
         for name, limit in limits.items():
             value = sums.get(name) if name in COUNTED else measured.get(name)
-            if value is None:
+            if value is None or value != value:  # a gap (NaN) is not measured either
                 missing.append(N_("defects", "not measured: {what}", what=MEASURES[name]))
                 continue
             kept = (

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from farmdesk.errors import NotPossible
-from farmdesk.science.limits import within
+from farmdesk.science.limits import single
 from farmdesk.text import N_, Num
 
 CELLS_PER_G: Final = 2e10  # live cells of active dry yeast, 0.5 to 3e10; winery practice, from memory
@@ -39,21 +39,22 @@ def yeast_dose(coffee_g: float, dose_g_kg: float, water_c: float = WATER_BEST_C,
     Steps = ceil(gap / 10) - 1, each mixing in juice of the lot: V2 = V1 (T1 - Tt) / (Tt - T2), one step being 10 °C.
     Raises NotPossible for water outside 30..43 °C: colder kills up to 60 % of the cells, hotter all.
     """
-    coffee = float(within(coffee_g, 1.0, 1e9, N_("ferment", "A weight of coffee"), "g"))
-    dose = float(within(dose_g_kg, 0.0, 50.0, N_("ferment", "A dose of yeast"), "g/kg"))
-    mass = float(within(mass_c, -5.0, 50.0, N_("ferment", "A mass temperature"), "°C"))
-    if not WATER_C[0] <= water_c <= WATER_C[1]:
+    coffee = single(coffee_g, 1.0, 1e9, N_("ferment", "A weight of coffee"), "g")
+    dose = single(dose_g_kg, 0.0, 50.0, N_("ferment", "A dose of yeast"), "g/kg")
+    mass = single(mass_c, -5.0, 50.0, N_("ferment", "A mass temperature"), "°C")
+    water = single(water_c, -5.0, 100.0, N_("ferment", "A temperature of the wetting water"), "°C")
+    if not WATER_C[0] <= water <= WATER_C[1]:
         raise NotPossible(
             N_(
                 "ferment",
                 "Wetting water of {temp} harms the yeast; take {low} to {high}.",
-                temp=Num(water_c, "°C"),
+                temp=Num(water, "°C"),
                 low=Num(WATER_C[0], "°C"),
                 high=Num(WATER_C[1], "°C"),
             )
         )
     yeast = coffee / 1000.0 * dose
-    water = yeast * WATER_PER_YEAST
-    steps = max(math.ceil((water_c - mass) / STEP_C) - 1, 0)
-    juice = water * STEP_C / (water_c - STEP_C - mass) if steps else 0.0
-    return Dose(yeast, water, yeast * CELLS_PER_G / coffee, steps, juice)
+    wetting = yeast * WATER_PER_YEAST
+    steps = max(math.ceil((water - mass) / STEP_C) - 1, 0)
+    juice = wetting * STEP_C / (water - STEP_C - mass) if steps else 0.0
+    return Dose(yeast, wetting, yeast * CELLS_PER_G / coffee, steps, juice)

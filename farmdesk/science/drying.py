@@ -19,7 +19,7 @@ from typing import Final
 import numpy as np
 
 from farmdesk.errors import NotPossible
-from farmdesk.science.limits import FloatArray, Floats, R, give, within
+from farmdesk.science.limits import FloatArray, Floats, R, fitting, give, single, within
 from farmdesk.text import N_
 
 MOISTURE_DB_FRAC: Final = (0.0, 19.0)  # as in `moisture`: 95 % wet basis
@@ -64,6 +64,7 @@ def gap_left(gap: FloatArray, dose: FloatArray, layer: FloatArray, shape: FloatA
     return np.asarray(gap * np.exp(-e))
 
 
+@fitting
 def moisture_after_db_frac(
     start_db_frac: R,
     drive_d: Floats,
@@ -84,6 +85,7 @@ def moisture_after_db_frac(
     return give(rest + gap_left(start - rest, rate * drive, rate * layer, s if np.any(s) else None), start_db_frac)
 
 
+@fitting
 def drive_needed_d(
     start_db_frac: Floats,
     target_db_frac: R,
@@ -130,6 +132,20 @@ def _checked(start: Floats, drive: Floats, rest: Floats, rate: Floats, layer: Fl
 # --- changing weather -------------------------------------------------------------------------------------------
 
 
+def _steps(
+    start: FloatArray, drive: FloatArray, rest: FloatArray, *others: FloatArray
+) -> tuple[FloatArray, FloatArray]:
+    """Drive and rest step by step, once the rest is known to fit; refuses weather without a step."""
+    try:
+        drive, rest = np.broadcast_arrays(drive, rest)
+        np.broadcast_shapes(start.shape, drive.shape[:-1], *(other.shape for other in others))
+    except ValueError:
+        raise NotPossible(N_("science", "These rows of numbers do not have the same length.")) from None
+    if drive.ndim == 0 or drive.shape[-1] == 0:
+        raise NotPossible(N_("drying", "Changing weather needs one drive for each step."))
+    return drive, rest
+
+
 def hour_by_hour(
     start: FloatArray,
     drive: FloatArray,
@@ -168,9 +184,7 @@ def path_db_frac(
     start, drive, rest, rate, layer, s = _checked(
         start_db_frac, drive_d, equilibrium_db_frac, rate_per_d, layer_d, shape
     )
-    drive, rest = np.broadcast_arrays(drive, rest)
-    if drive.ndim == 0:
-        raise NotPossible(N_("drying", "Changing weather needs one drive for each step."))
+    drive, rest = _steps(start, drive, rest, rate, layer, s)
     return np.stack(list(hour_by_hour(start, drive, rest, rate, layer, s if np.any(s) else None)), axis=-1)
 
 
@@ -188,8 +202,8 @@ def ready_after_steps(
     everyday load. Within the last step the moisture is taken as a straight line.
     """
     start, drive, rest, rate, layer, _ = _checked(start_db_frac, drive_d, equilibrium_db_frac, rate_per_d, layer_d, 0.0)
-    target = float(within(target_db_frac, *MOISTURE_DB_FRAC, N_("drying", "A moisture on dry basis")))
-    drive, rest = np.broadcast_arrays(drive, rest)
+    target = single(target_db_frac, *MOISTURE_DB_FRAC, N_("drying", "A moisture on dry basis"))
+    drive, rest = _steps(start, drive, rest, rate, layer)
     shape = np.broadcast_shapes(start.shape, drive.shape[:-1], rate.shape, layer.shape)
     before = np.broadcast_to(start, shape)
     ready = np.where(before <= target, 0.0, np.inf)
@@ -219,17 +233,20 @@ def roa_ratio_frac(hours_h: R, deficit_kpa: float) -> R:
     Source: Parra-Coronado et al. 2008, Rev. Bras. Eng. Agríc. Amb. 12(4):415-427, from memory.
     """
     hours = within(hours_h, 0.0, 10_000.0, N_("drying", "A drying time"), "h")
-    thirst = float(within(deficit_kpa, 0.0, 50.0, N_("drying", "A vapour pressure deficit"), "kPa"))
+    thirst = single(deficit_kpa, 0.0, 50.0, N_("drying", "A vapour pressure deficit"), "kPa")
     return give(np.exp(-ROA_M * thirst**ROA_N * hours**ROA_Q), hours_h)
 
 
+@fitting
 def page_state_after_frac(ratio_frac: R, drive_d: Floats, rate_per_d: Floats, exponent: float) -> R:
     """Moisture ratio after more drive, for MR = exp(-(k w)^n) carried as a state from the ratio reached.
 
     Under steady weather it equals Page in clock time. ratio_frac in 0..1; drive_d [d]; rate_per_d [1/d].
     """
     ratio = within(ratio_frac, 0.0, 1.0, N_("drying", "A moisture ratio"))
-    n = float(within(exponent, 0.3, 3.0, N_("drying", "A Page exponent")))
+    n = single(exponent, 0.3, 3.0, N_("drying", "A Page exponent"))
+    drive = within(drive_d, *DRIVE_D, N_("drying", "A drive"), "d")
+    rate = within(rate_per_d, *RATE_PER_D, N_("drying", "A drying rate"), "1/d")
     with np.errstate(divide="ignore"):
         been = (-np.log(ratio)) ** (1.0 / n)
-    return give(np.exp(-((been + np.asarray(rate_per_d) * np.asarray(drive_d)) ** n)), ratio_frac)
+    return give(np.exp(-((been + rate * drive) ** n)), ratio_frac)

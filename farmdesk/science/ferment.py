@@ -13,7 +13,7 @@ from typing import Final
 import numpy as np
 
 from farmdesk.errors import NotPossible
-from farmdesk.science.limits import FloatArray, Floats, R, give, within
+from farmdesk.science.limits import FloatArray, Floats, R, give, single, within
 from farmdesk.text import N_
 
 E: Final = float(np.e)
@@ -75,7 +75,7 @@ def weibull_end_h20(share_frac: R, scale_h20: float, power: float) -> R:
 
 
 def _positive(*values: float) -> None:
-    if any(not 0.0 < value < float("inf") for value in values):
+    if any(not single(value, -1e9, 1e9, N_("ferment", "A curve's parameter")) > 1e-9 for value in values):
         raise NotPossible(N_("ferment", "A curve's parameters must be above zero."))
 
 
@@ -94,6 +94,8 @@ def share_done_frac(hours_h: R, rate_per_h: float, steepest_h: float, whole_h: f
     Acid runs a day ahead of sugar: pH goes flat while half the sugar, and its gas, is still to come.
     """
     hours = within(hours_h, 0.0, 1000.0, N_("ferment", "Ferment hours"), "h")
-    _positive(rate_per_h, whole_h)
-    begin, now, end = (1.0 / (1.0 + np.exp(-rate_per_h * (t - steepest_h))) for t in (0.0, hours, whole_h))
+    rate = single(rate_per_h, 1e-4, 10.0, N_("ferment", "A rate"), "1/h")
+    middle = single(steepest_h, -50.0, 1000.0, N_("ferment", "Ferment hours"), "h")
+    whole = single(whole_h, 1.0, 1000.0, N_("ferment", "Ferment hours"), "h")
+    begin, now, end = (1.0 / (1.0 + np.exp(np.minimum(-rate * (t - middle), 500.0))) for t in (0.0, hours, whole))
     return give(np.asarray((now - begin) / (end - begin)), hours_h)

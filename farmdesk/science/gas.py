@@ -11,9 +11,8 @@ from typing import Final
 
 import numpy as np
 
-from farmdesk.errors import NotPossible
 from farmdesk.science.air import SEA_LEVEL_KPA
-from farmdesk.science.limits import Floats, R, give, within
+from farmdesk.science.limits import Floats, R, fitting, give, single, within
 from farmdesk.text import N_, Num, Text
 
 GAS_J_MOL_K: Final = 8.314462618  # CODATA 2018
@@ -49,14 +48,14 @@ _SUGAR: Final = N_("ferment", "A weight of sugar")
 def co2_from_sugar_g(sugar_g: R, alcoholic_frac: float = 1.0) -> R:
     """Carbon dioxide [g] from hexose [g], the share [0..1] of it that goes the alcoholic way."""
     sugar = within(sugar_g, 0.0, 1e9, _SUGAR, "g")
-    share = float(within(alcoholic_frac, 0.0, 1.0, N_("ferment", "A share of sugar"), "%", 100.0))
+    share = single(alcoholic_frac, 0.0, 1.0, N_("ferment", "A share of sugar"), "%", 100.0)
     return give(sugar * (share * HEXOSE_CO2_FRAC), sugar_g)
 
 
 def ethanol_from_sugar_g(sugar_g: R, yield_frac: float = 0.92) -> R:
     """Ethanol [g] from hexose [g]; practice reaches 90 to 95 % of theory (winery practice, from memory)."""
     sugar = within(sugar_g, 0.0, 1e9, _SUGAR, "g")
-    share = float(within(yield_frac, 0.0, 1.0, N_("ferment", "A yield"), "%", 100.0))
+    share = single(yield_frac, 0.0, 1.0, N_("ferment", "A yield"), "%", 100.0)
     return give(sugar * (share * HEXOSE_ETHANOL_FRAC), sugar_g)
 
 
@@ -69,9 +68,11 @@ def co2_volume_l(co2_g: R, temp_c: float = 20.0, pressure_kpa: float = SEA_LEVEL
 def peak_flow_l_h(whole_volume_l: R, steepest_per_h: float = STEEPEST_PER_H) -> R:
     """The fastest flow [L/h] while a whole volume [L] comes off along a logistic of rate k [1/h]: k/4 of it."""
     volume = within(whole_volume_l, 0.0, 1e9, N_("ferment", "A volume"), "L")
-    return give(volume * steepest_per_h / 4.0, whole_volume_l)
+    rate = single(steepest_per_h, 0.0, 10.0, N_("ferment", "A rate"), "1/h")
+    return give(volume * rate / 4.0, whole_volume_l)
 
 
+@fitting
 def closed_room_ppm(gas_l: Floats, room_m3: R) -> R:
     """Carbon dioxide [ppm] added in a closed room [m³] by a volume of gas [L] if nothing leaks: L / (m³ 1000)."""
     room = within(room_m3, 1e-3, 1e6, N_("ferment", "A room"), "m³")
@@ -79,6 +80,7 @@ def closed_room_ppm(gas_l: Floats, room_m3: R) -> R:
     return give(np.minimum(gas / (room * 1000.0), 1.0) * 1e6, room_m3)
 
 
+@fitting
 def aired_room_ppm(flow_l_h: Floats, fresh_air_m3_h: R) -> R:
     """Carbon dioxide [ppm] that a steady flow [L/h] settles at with fresh air [m³/h]: 420 + 1e6 G/Q."""
     air = within(fresh_air_m3_h, 1e-3, 1e6, N_("ferment", "Fresh air"), "m³/h")
@@ -89,7 +91,7 @@ def aired_room_ppm(flow_l_h: Floats, fresh_air_m3_h: R) -> R:
 def pressure_rise_kpa(co2_g: R, headspace_l: float, temp_c: float = 20.0) -> R:
     """What a shut headspace [L] at a temperature [°C] gains [kPa] from carbon dioxide [g] that cannot leave."""
     mass = within(co2_g, 0.0, 1e9, N_("ferment", "A weight of gas"), "g")
-    space = float(within(headspace_l, 0.01, 1e6, N_("ferment", "A headspace"), "L"))
+    space = single(headspace_l, 0.01, 1e6, N_("ferment", "A headspace"), "L")
     return give(mass / CO2_G_MOL * GAS_J_MOL_K * _kelvin(temp_c) / space, co2_g)
 
 
@@ -101,8 +103,9 @@ def oxygen_left_pct(purges: R) -> R:
 
 def purge_h(headspace_l: float, flow_l_h: float, purges: float = 3.0) -> float:
     """How long [h] a ferment's own flow [L/h] takes for so many purges [volumes] of its headspace [L]."""
-    space = float(within(headspace_l, 0.0, 1e6, N_("ferment", "A headspace"), "L"))
-    return space * purges / float(within(flow_l_h, 1e-9, 1e9, N_("ferment", "A flow of gas"), "L/h"))
+    space = single(headspace_l, 0.0, 1e6, N_("ferment", "A headspace"), "L")
+    swept = single(purges, 0.0, 1000.0, N_("ferment", "Purges"))
+    return space * swept / single(flow_l_h, 1e-9, 1e9, N_("ferment", "A flow of gas"), "L/h")
 
 
 def oxygen_beside_co2_pct(co2_ppm: R) -> R:
@@ -116,15 +119,15 @@ def oxygen_beside_co2_pct(co2_ppm: R) -> R:
 
 def water_seal_kpa(depth_cm: float) -> float:
     """What a water lock of this depth [cm] holds [kPa] before it lets gas out."""
-    return 0.0980665 * float(within(depth_cm, 0.0, 500.0, N_("ferment", "A water seal"), "cm"))
+    return 0.0980665 * single(depth_cm, 0.0, 500.0, N_("ferment", "A water seal"), "cm")
 
 
 def _kelvin(temp_c: float) -> float:
-    return float(within(temp_c, -5.0, 80.0, N_("ferment", "A temperature"), "°C")) + 273.15
+    return single(temp_c, -5.0, 80.0, N_("ferment", "A temperature"), "°C") + 273.15
 
 
 def _pressure(pressure_kpa: float) -> float:
-    return float(within(pressure_kpa, 50.0, 110.0, N_("ferment", "An air pressure"), "kPa"))
+    return single(pressure_kpa, 50.0, 110.0, N_("ferment", "An air pressure"), "kPa")
 
 
 # --- what to say ------------------------------------------------------------------------------------------------
@@ -150,8 +153,9 @@ def gas_of(
     room_m3: float | None = None,
 ) -> Gas:
     """All of it from the sugar [g], the part of it used [0..1], temperature [°C], pressure [kPa], room [m³]."""
-    used = float(within(used_frac, 0.0, 1.0, N_("ferment", "A share of sugar"), "%", 100.0))
-    grams = co2_from_sugar_g(sugar_g * used, alcoholic_frac)
+    sugar = single(sugar_g, 0.0, 1e9, _SUGAR, "g")
+    used = single(used_frac, 0.0, 1.0, N_("ferment", "A share of sugar"), "%", 100.0)
+    grams = co2_from_sugar_g(sugar * used, alcoholic_frac)
     litres = co2_volume_l(grams, temp_c, pressure_kpa)
     return Gas(grams, litres, peak_flow_l_h(litres), None if room_m3 is None else closed_room_ppm(litres, room_m3))
 
@@ -163,8 +167,7 @@ def gas_words(room_ppm: float | None) -> tuple[str, Text]:
     """
     if room_ppm is None:
         return "note", N_("gas", "Open outdoors. Gas in here can kill without smell. Never lean in.")
-    if not room_ppm >= 0.0:
-        raise NotPossible(N_("gas", "A share of gas cannot be below zero."))
+    single(room_ppm, 0.0, 1e6, N_("ferment", "Carbon dioxide"), "ppm")
     ppm = Num(round(room_ppm, -2), "ppm", 0, about=True)
     if room_ppm >= SHORT_LIMIT_PPM:
         return "danger", N_(

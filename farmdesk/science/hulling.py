@@ -18,7 +18,7 @@ import numpy as np
 
 from farmdesk.errors import NotPossible
 from farmdesk.science.counting import t_factor
-from farmdesk.science.limits import FloatArray, Floats, R, give, within
+from farmdesk.science.limits import FloatArray, Floats, R, fitting, give, single, within
 from farmdesk.science.moisture import mass_at_g
 from farmdesk.text import N_, Text, kg, pct
 
@@ -67,27 +67,35 @@ def green_equivalent_g(mass_g: R, form: str) -> R:
     return give(_mass(mass_g) * ICO_GREEN_RATIO[form], mass_g)
 
 
+@fitting
 def yield_frac(green_g: R, in_g: R) -> R:
     """Green out [g] per coffee in [g], as weighed [0..1]. Raises NotPossible for nothing in or more out than in."""
     green, fed = _mass(green_g), _mass(in_g, 1.0)
     return give(within(green / fed, 0.0, 1.0, N_("hulling", "A share of green coffee"), "%", 100.0), green_g)
 
 
+@fitting
 def yield_dry_frac(green_g: R, green_wb_frac: R, in_g: R, in_wb_frac: R) -> R:
     """The same with both sides at one moisture, G(1-Mg) / P(1-Mp): fair between lots; [g], [wet basis]."""
     return yield_frac(mass_at_g(green_g, green_wb_frac, in_wb_frac), in_g)
 
 
+def _bag(bag_kg: float) -> float:
+    return single(bag_kg, 1.0, 1000.0, N_("hulling", "A bag"), "kg")
+
+
+@fitting
 def yield_factor_kg(parchment_g: R, top_g: R, bag_kg: float = BAG_KG) -> R:
     """Dry parchment for one bag of top green [kg]: 250 g that give 195.5 g [g] make 89.5 at 70 kg."""
     top = _mass(top_g, 1e-3)
     factor = within(_mass(parchment_g) / top, 1.0, 100.0, N_("hulling", "Parchment per top green"))
-    return give(factor * bag_kg, parchment_g)
+    return give(factor * _bag(bag_kg), parchment_g)
 
 
 def price_ratio(factor_kg: R, base_factor_kg: float = BASE_FACTOR_KG) -> R:
     """Price of parchment with this yield factor [kg] per price quoted at the base factor [kg]: 94/F."""
-    return give(base_factor_kg / within(factor_kg, 60.0, 7000.0, N_("hulling", "A yield factor"), "kg"), factor_kg)
+    base = single(base_factor_kg, 60.0, 7000.0, N_("hulling", "A yield factor"), "kg")
+    return give(base / within(factor_kg, 60.0, 7000.0, N_("hulling", "A yield factor"), "kg"), factor_kg)
 
 
 # --- hull test --------------------------------------------------------------------------------------------------
@@ -129,7 +137,9 @@ def hull_test(samples: Sequence[HullSample], level_frac: float = 0.95) -> HullTe
                 N_("hulling", "A hull test needs {least} or more.", least=kg(SMALLEST_HULL_TEST_G, 1)),
                 N_("hulling", "Take 250 to 300 g, two or three times."),
             )
-        if not 0.0 < one.top_g <= one.green_g or not one.green_g + (one.husk_g or 0.0) <= one.in_g:
+        if one.husk_g is not None:
+            _mass(one.husk_g)
+        if not 0.0 < one.top_g <= one.green_g or not one.green_g + (one.husk_g or 0.0) <= one.in_g < np.inf:
             raise NotPossible(N_("hulling", "The parts of this sample weigh more than the sample."))
     green = np.array([yield_frac(one.green_g, one.in_g) for one in samples])
     top = sum(one.top_g for one in samples) / sum(one.in_g for one in samples)
@@ -186,7 +196,9 @@ class MillBalance:
 
 def tolerance_g(in_g: float, weighings_n: int, scale_step_g: float) -> float:
     """What a balance may be off [g]: 1 % of the intake, or 1 kg and half a scale step [g] a weighing; the larger."""
-    return max(MILL_TOLERANCE_FRAC * in_g, MILL_TOLERANCE_G + weighings_n * scale_step_g / 2.0)
+    intake, step = (single(grams, 0.0, 1e9, _MASS, "g") for grams in (in_g, scale_step_g))
+    weighings = single(weighings_n, 0.0, 1e6, N_("hulling", "A number of weighings"))
+    return max(MILL_TOLERANCE_FRAC * intake, MILL_TOLERANCE_G + weighings * step / 2.0)
 
 
 def mill_balance(back: Return, expected_husk_frac: float | None = None) -> MillBalance:
@@ -208,7 +220,7 @@ def mill_balance(back: Return, expected_husk_frac: float | None = None) -> MillB
     rest = back.in_g - green - back.samples_g - (water or 0.0)
     husk = back.husk_g
     if husk is None and expected_husk_frac is not None:
-        husk = float(within(expected_husk_frac, 0.0, 1.0, N_("hulling", "A share of husk"), "%", 100.0)) * back.in_g
+        husk = single(expected_husk_frac, 0.0, 1.0, N_("hulling", "A share of husk"), "%", 100.0) * back.in_g
     unexplained = None if husk is None else rest - husk
     allowed = tolerance_g(back.in_g, back.weighings_n, back.scale_step_g)
     return MillBalance(
@@ -267,11 +279,14 @@ def outturn(
 
     Raises NotPossible where parts outweigh the whole, or nothing went in or came out.
     """
-    _mass(np.array([green_g, top_g]), 1.0)
+    for grams in (green_g, top_g):
+        single(grams, 1.0, 1e9, _MASS, "g")
+    if top_g > green_g:
+        raise NotPossible(N_("hulling", "The top grade weighs more than all the green."))
     dry = None
     if in_wb_frac is not None and green_wb_frac is not None:
         dry = yield_dry_frac(green_g, green_wb_frac, in_g, in_wb_frac)
-    cherry = None if cherry_g is None else float(_mass(cherry_g)) / green_g
+    cherry = None if cherry_g is None else single(cherry_g, 0.0, 1e9, _MASS, "g") / green_g
     return Outturn(yield_frac(green_g, in_g), yield_frac(top_g, in_g), dry, in_g / top_g, cherry)
 
 

@@ -17,7 +17,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from farmdesk.errors import NotPossible
-from farmdesk.science.limits import FloatArray, R, give, within
+from farmdesk.science.limits import FloatArray, R, fitting, give, single, within
 from farmdesk.science.moisture import MOISTURE_DB_FRAC, to_dry_basis
 from farmdesk.text import N_, pct
 
@@ -68,6 +68,7 @@ class Isotherm:
     rh_frac: tuple[float, float]
     source: str
 
+    @fitting
     def equilibrium(self, temp_c: R, rh_frac: R) -> Equilibrium[R]:
         """Moisture at rest [dry basis] in air at [°C], [0..1].
 
@@ -81,6 +82,7 @@ class Isotherm:
         temp, known, wetting = np.broadcast_arrays(temp, known, wetting)
         return Equilibrium(give(self.form(temp, known, self.coefficients) / 100.0, temp_c), wetting)
 
+    @fitting
     def activity(self, moisture_db_frac: R, temp_c: R) -> Activity[R]:
         """Water activity [0..1] of coffee at a moisture [dry basis] and temperature [°C], by bisection.
 
@@ -174,14 +176,15 @@ def isotherm(
     """An isotherm of a named form (see FORMS) with coefficients from a paper, and the range [°C], [0..1] it holds for.
 
     Raises NotPossible for an unknown form, a wrong number of coefficients, no source, a range outside 0..60 °C or
-    1..99 %, or coefficients that do not make moisture rise with humidity all over that range.
+    1..99 %, or coefficients that do not make moisture positive and rising with humidity all over that range.
     """
     if form not in FORMS:
         raise NotPossible(N_("science", "There is no isotherm form called {form}.", form=form))
     shape, count = FORMS[form]
     if len(coefficients) != count:
         raise NotPossible(N_("science", "The {form} form takes {count} coefficients.", form=form, count=count))
-    return _sound(Isotherm(shape, tuple(coefficients), temp_c, rh_frac, source))
+    figures = tuple(single(c, -1e6, 1e6, N_("science", "A coefficient")) for c in coefficients)
+    return _sound(Isotherm(shape, figures, temp_c, rh_frac, source))
 
 
 def anchors(
@@ -215,11 +218,14 @@ def _sound(made: Isotherm) -> Isotherm:
         table = made.form(temp, rh, made.coefficients)
     if not made.source.strip():
         raise NotPossible(N_("science", "An isotherm needs a source."))
-    if made.temp_c[0] > made.temp_c[1] or not (np.isfinite(table).all() and (np.diff(table, axis=1) > 0.0).all()):
+    if made.temp_c[0] > made.temp_c[1] or not (
+        np.isfinite(table).all() and (table > 0.0).all() and (np.diff(table, axis=1) > 0.0).all()
+    ):
         raise NotPossible(N_("science", "With these figures moisture does not rise with humidity."))
     return made
 
 
+@fitting
 def vaporisation_kj_kg(temp_c: R, moisture_db_frac: R) -> R:
     """Heat to drive a kilogram of water out of parchment [kJ/kg] at [°C] and a moisture [dry basis].
 

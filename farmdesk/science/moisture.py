@@ -13,12 +13,13 @@ from typing import Final
 import numpy as np
 
 from farmdesk.errors import NotPossible
-from farmdesk.science.limits import FloatArray, Floats, R, give, within
+from farmdesk.science.limits import FloatArray, Floats, R, fitting, give, single, within
 from farmdesk.text import N_, Text
 
 MOISTURE_WB_FRAC: Final = (0.0, 0.95)  # above, it is water with coffee in it
 MOISTURE_DB_FRAC: Final = (0.0, 19.0)  # the same on dry basis
 MASS_G: Final = (0.0, 1e9)  # a thousand tonnes
+LEAST_G: Final = 1e-3  # under a milligram nothing has been weighed
 
 TRADE_MAX_WB_FRAC: Final = 0.125  # Codex CAC/RCP 69-2009 par. 3; ICO resolution 420: 8.0 to 12.5 %
 TRADE_MIN_WB_FRAC: Final = 0.080  # ICO resolution 420
@@ -55,22 +56,26 @@ def to_wet_basis(moisture_db_frac: R) -> R:
     return give(dry / (1.0 + dry), moisture_db_frac)
 
 
+@fitting
 def dry_matter_g(mass_g: R, moisture_wb_frac: R) -> R:
     """What would be left without any water [g] of a weight [g] at a moisture [wet basis]."""
     return give(_mass(mass_g) * (1.0 - _wb(moisture_wb_frac)), mass_g)
 
 
+@fitting
 def mass_at_g(mass_g: R, moisture_wb_frac: R, other_wb_frac: R) -> R:
     """The same coffee's weight [g] at another moisture [wet basis]: W (1-M) / (1-M')."""
     return give(_mass(mass_g) * (1.0 - _wb(moisture_wb_frac)) / (1.0 - _wb(other_wb_frac)), mass_g)
 
 
+@fitting
 def water_to_leave_g(mass_g: R, moisture_wb_frac: R, target_wb_frac: R) -> R:
     """Water that goes [g] until coffee of this weight [g] reaches the target [wet basis]; negative where it gains."""
     now, then = _wb(moisture_wb_frac), _wb(target_wb_frac)
     return give(_mass(mass_g) * (now - then) / (1.0 - then), mass_g)
 
 
+@fitting
 def shrink_frac(moisture_wb_frac: R, target_wb_frac: R) -> R:
     """Share of the weight [0..1] lost on the way to the target; 53 to 11 % is 0.472."""
     now, then = _wb(moisture_wb_frac), _wb(target_wb_frac)
@@ -85,22 +90,25 @@ def points_per_point_ratio(target_wb_frac: R) -> R:
 # --- tray weights -----------------------------------------------------------------------------------------------
 
 
+@fitting
 def moisture_from_dry_wb_frac(mass_g: R, dry_g: R) -> R:
     """Moisture [wet basis] of coffee that weighs [g] and holds this dry matter [g].
 
     Raises NotPossible where the weight is below the dry matter, or nothing.
     """
     mass, dry = _mass(mass_g), _mass(dry_g)
-    if (mass <= 0.0).any():
+    if (mass < LEAST_G).any():
         raise NotPossible(N_("science", "A weight of zero says nothing about moisture."))
     return give(within(1.0 - dry / mass, *MOISTURE_WB_FRAC, _WB, "%", 100.0), mass_g)
 
 
+@fitting
 def tray_wb_frac(start_g: R, start_wb_frac: R, mass_g: R) -> R:
     """Moisture [wet basis] of a tray that began at a weight [g] and moisture and now weighs [g]."""
     return moisture_from_dry_wb_frac(mass_g, dry_matter_g(start_g, start_wb_frac))
 
 
+@fitting
 def tray_gain_ratio(start_wb_frac: R, now_wb_frac: R) -> R:
     """How many points the tray's answer is off for each point its starting moisture is off: 1.89 from 53 to 11 % [wet basis]."""
     return give((1.0 - _wb(now_wb_frac)) / (1.0 - _wb(start_wb_frac)), start_wb_frac)
@@ -119,7 +127,7 @@ class DryMatter:
 
     def share(self, part_frac: float) -> DryMatter:
         """A part [0..1] of the heap; its doubt is the heap's."""
-        part = float(within(part_frac, 0.0, 1.0, N_("science", "A share"), "%", 100.0))
+        part = single(part_frac, 0.0, 1.0, N_("science", "A share"), "%", 100.0)
         return DryMatter(self.dry_g * part, self.dry_sd_g * part)
 
 
@@ -128,15 +136,16 @@ def dry_matter(mass_g: float, mass_sd_g: float, moisture_wb_frac: float, moistur
 
     First order: sd² = ((1-M) sd_W)² + (W sd_M)².
     """
-    dry = dry_matter_g(mass_g, moisture_wb_frac)
-    spread = np.hypot((1.0 - moisture_wb_frac) * float(_mass(mass_sd_g)), mass_g * float(_wb(moisture_wb_sd)))
-    return DryMatter(dry, float(spread))
+    mass, wet = single(mass_g, *MASS_G, _MASS, "g"), single(moisture_wb_frac, *MOISTURE_WB_FRAC, _WB, "%", 100.0)
+    mass_sd, wet_sd = single(mass_sd_g, *MASS_G, _MASS, "g"), single(moisture_wb_sd, *MOISTURE_WB_FRAC, _WB, "%", 100.0)
+    return DryMatter(mass * (1.0 - wet), float(np.hypot((1.0 - wet) * mass_sd, mass * wet_sd)))
 
 
 def moisture_sd_wb_frac(mass_g: float, mass_sd_g: float, matter: DryMatter) -> float:
     """Standard deviation of the moisture [wet basis] that a weight [g] and a dry matter give. First order."""
-    wet = moisture_from_dry_wb_frac(mass_g, matter.dry_g)
-    return float(np.hypot(matter.dry_sd_g / mass_g, (1.0 - wet) * float(_mass(mass_sd_g)) / mass_g))
+    mass, mass_sd = (single(grams, *MASS_G, _MASS, "g") for grams in (mass_g, mass_sd_g))
+    wet = moisture_from_dry_wb_frac(mass, matter.dry_g)
+    return float(np.hypot(matter.dry_sd_g / mass, (1.0 - wet) * mass_sd / mass))
 
 
 # --- stage names ------------------------------------------------------------------------------------------------
@@ -198,7 +207,7 @@ _CHERRY_CUTS: Final = (
 
 def stage(moisture_wb_frac: float, whole_cherry: bool = False) -> Stage:
     """The yard's word for a moisture [wet basis] of washed parchment, or of whole cherry. NotPossible outside 0..95 %."""
-    wet = float(_wb(moisture_wb_frac))
+    wet = single(moisture_wb_frac, *MOISTURE_WB_FRAC, _WB, "%", 100.0)
     cuts = _CHERRY_CUTS if whole_cherry else _PARCHMENT_CUTS
-    # a cut belongs to the stage above it, but 55 % is skin drying already
-    return next((name for cut, name in cuts if wet > cut or (wet == cut != 0.55)), Stage.OVER_DRIED)
+    # a cut belongs to the stage above it, but the bands begin at 55 % (skin drying) and at 35 % (half dry)
+    return next((name for cut, name in cuts if wet > cut or (wet == cut and cut not in (0.55, 0.35))), Stage.OVER_DRIED)

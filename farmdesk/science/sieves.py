@@ -18,7 +18,7 @@ import numpy as np
 
 from farmdesk import paths
 from farmdesk.errors import NotPossible
-from farmdesk.science.limits import FloatArray, R, give, within
+from farmdesk.science.limits import FloatArray, R, give, single, within
 from farmdesk.text import N_, Num, Text, pct
 from farmdesk.units import LB_G
 
@@ -45,12 +45,13 @@ def screen_mm(screen: R) -> R:
 
 def typed_aperture_mm(aperture_mm: float) -> float:
     """A hole size as typed [mm], refused above 10 mm: that is a screen number. NotPossible also at 0 or less."""
-    if aperture_mm > LARGEST_HOLE_MM:
+    typed = single(aperture_mm, -1e6, 1e6, N_("sieves", "A hole size"), "mm")
+    if typed > LARGEST_HOLE_MM:
         raise NotPossible(
-            N_("sieves", "{value} is wider than any bean.", value=Num(aperture_mm, "mm", 1)),
+            N_("sieves", "{value} is wider than any bean.", value=Num(typed, "mm", 1)),
             N_("sieves", "If it is a screen number, type it as a screen."),
         )
-    return float(within(aperture_mm, 0.5, LARGEST_HOLE_MM, N_("sieves", "A hole size"), "mm"))
+    return single(typed, 0.5, LARGEST_HOLE_MM, N_("sieves", "A hole size"), "mm")
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,7 +170,8 @@ class SieveTest:
     def _weights(self, pan_as: int | None) -> tuple[FloatArray, FloatArray]:
         if pan_as is None:
             return np.array(self.screens, dtype=np.float64), np.array(self.on_g)
-        return np.array([*self.screens, pan_as], dtype=np.float64), np.array([*self.on_g, self.pan_g])
+        as_screen = single(pan_as, *SCREENS, N_("sieves", "A screen number"))
+        return np.array([*self.screens, as_screen], dtype=np.float64), np.array([*self.on_g, self.pan_g])
 
 
 def sieve(
@@ -186,9 +188,9 @@ def sieve(
     """
     if not on_g:
         raise NotPossible(N_("sieves", "Name one screen or more."))
-    within(np.array(list(on_g)), *SCREENS, N_("sieves", "A screen number"))
-    within(np.array([*on_g.values(), pan_g, peaberry_g]), 0.0, 1e6, N_("sieves", "A weight on a screen"), "g")
-    within(start_g, 1e-3, 1e6, N_("sieves", "A sample weight"), "g")
+    within(list(on_g), *SCREENS, N_("sieves", "A screen number"))
+    within([*on_g.values(), pan_g, peaberry_g], 0.0, 1e6, N_("sieves", "A weight on a screen"), "g")
+    single(start_g, 1e-3, 1e6, N_("sieves", "A sample weight"), "g")
     screens = tuple(sorted(on_g, reverse=True))
     grams = tuple(float(on_g[n]) for n in screens)
     test = SieveTest(float(start_g), screens, grams, float(pan_g), float(peaberry_g), holes)

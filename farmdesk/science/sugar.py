@@ -11,7 +11,7 @@ from typing import Final
 import numpy as np
 
 from farmdesk.errors import NotPossible
-from farmdesk.science.limits import R, give, within
+from farmdesk.science.limits import R, give, single, within
 from farmdesk.text import N_
 
 BRIX: Final = (0.0, 60.0)  # the polynomial's table goes on to 95; no cherry does
@@ -35,7 +35,8 @@ def specific_gravity_ratio(brix: R) -> R:
 
 def solids_g_l(brix: R) -> R:
     """Dissolved solids [g/L] at 20 °C: 10 Bx SG 0.9982."""
-    return give(10.0 * np.asarray(brix, dtype=np.float64) * specific_gravity_ratio(brix) * WATER_20_KG_L, brix)
+    gravity = np.asarray(specific_gravity_ratio(brix))
+    return give(10.0 * np.asarray(brix, dtype=np.float64) * gravity * WATER_20_KG_L, brix)
 
 
 def brix_of_gravity_brix(specific_gravity: R) -> R:
@@ -55,8 +56,8 @@ def sugar_used_brix(first_brix: float, now_brix: float) -> float:
 
     Raises NotPossible where it rose: that is another sample, not a ferment.
     """
-    first = float(within(first_brix, *BRIX, N_("ferment", "A Brix reading"), "°Bx"))
-    now = float(within(now_brix, *BRIX, N_("ferment", "A Brix reading"), "°Bx"))
+    first = single(first_brix, *BRIX, N_("ferment", "A Brix reading"), "°Bx")
+    now = single(now_brix, *BRIX, N_("ferment", "A Brix reading"), "°Bx")
     if now > first:
         raise NotPossible(N_("ferment", "The Brix rose; take a new sample from several depths."))
     return APPARENT_DROP_RATIO * (first - now)

@@ -92,7 +92,10 @@ def ferment_hours(at_utc_s: ArrayLike, mass_c: ArrayLike, cardinal: Cardinal = M
     readings. Without any temperature the clock hours are taken and marked so.
     Raises NotPossible for instants that do not rise, or a temperature outside -5..80 °C.
     """
-    at, mass = np.asarray(at_utc_s, dtype=np.float64), np.asarray(mass_c, dtype=np.float64)
+    try:
+        at, mass = (np.asarray(column, dtype=np.float64) for column in (at_utc_s, mass_c))
+    except (TypeError, ValueError):
+        at = mass = np.empty(0)
     if at.ndim != 1 or at.shape != mass.shape or at.size == 0 or not np.isfinite(at).all() or (np.diff(at) <= 0).any():
         raise NotPossible(
             N_("ferment", "Ferment readings need instants that rise, each with its temperature or a gap.")

@@ -16,7 +16,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from farmdesk.errors import NotPossible
-from farmdesk.science.limits import FloatArray, R, give, within
+from farmdesk.science.limits import FloatArray, R, fitting, give, single, within
 from farmdesk.text import N_, Num, Text
 
 HOURS: Final = (0.0, 10_000.0)
@@ -184,18 +184,21 @@ def sphere_ratio_frac(fourier: R, terms_n: int = 2000) -> R:
     6/pi² sum k^-2 exp(-k² pi² Fo) (Crank 1975, eq. 6.20); 1 at Fo = 0. With one term alone it is a third off at
     Fo = 0.001. Never take a published D of coffee as a constant: laboratories differ tenfold.
     """
+    terms = int(single(terms_n, 1, 100_000, N_("drying", "A number of terms")))
     fo = within(fourier, 0.0, 1e6, N_("drying", "A Fourier number"))
-    k = np.arange(1, terms_n + 1, dtype=np.float64)
+    k = np.arange(1, terms + 1, dtype=np.float64)
     weights = 6.0 / (np.pi * k) ** 2
     series = np.exp(-np.multiply.outer(fo, (np.pi * k) ** 2)) @ weights
     return give(np.asarray(np.where(fo == 0.0, 1.0, series)), fourier)
 
 
+@fitting
 def arrhenius_ratio(temp_c: R, from_c: float, energy_j_mol: float = 35_000.0) -> R:
     """How much faster at one temperature [°C] than at another [°C], for an activation energy [J/mol].
 
     Published energies for coffee run from 23 (Corrêa et al. 2006) to 53 kJ/mol (Alves et al. 2013); 35 ± 12 is a
     middle, and 25 to 35 °C then means 1.35 to 1.85 times.
     """
-    kelvin = within(temp_c, -40.0, 100.0, N_("drying", "A temperature"), "°C") + 273.15
-    return give(np.exp(energy_j_mol / 8.314462618 * (1.0 / (from_c + 273.15) - 1.0 / kelvin)), temp_c)
+    here, there = (within(t, -40.0, 100.0, N_("drying", "A temperature"), "°C") + 273.15 for t in (from_c, temp_c))
+    energy = single(energy_j_mol, 0.0, 500_000.0, N_("drying", "An activation energy"), "J/mol")
+    return give(np.exp(energy / 8.314462618 * (1.0 / here - 1.0 / there)), temp_c)

@@ -5,7 +5,7 @@
     <name>AskLine</name>
     <message>
         <source>Enter writes it; Esc goes back</source>
-        <translation>Enter lo escribe; Esc vuelve</translation>
+        <translation>Intro lo escribe; Esc vuelve</translation>
     </message>
 </context>
 <context>
@@ -2135,7 +2135,7 @@
     </message>
     <message>
         <source>top-up</source>
-        <translation>al mínimo</translation>
+        <translation>mínimo</translation>
     </message>
     <message>
         <source>{what}: written</source>
@@ -2282,7 +2282,7 @@
     </message>
     <message>
         <source>Enter writes   + next box   − box before   * not measured   Esc leaves</source>
-        <translation>Enter escribe   + sigue   − atrás   * no medido   Esc sale</translation>
+        <translation>Intro escribe   + sigue   − atrás   * no medido   Esc sale</translation>
     </message>
     <message>
         <source>written {hour}; / corrects, Ctrl+Z takes it back</source>
@@ -2552,7 +2552,7 @@
     <name>RowsPane</name>
     <message>
         <source>Enter</source>
-        <translation>Enter</translation>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>correct the row above</source>
@@ -3032,11 +3032,11 @@
     </message>
     <message>
         <source>This one cannot be answered with “not measured”; Enter goes to it.</source>
-        <translation>Esta no se puede responder con “no medido”; Enter va a ella.</translation>
+        <translation>Esta no se puede responder con “no medido”; Intro va a ella.</translation>
     </message>
     <message>
         <source>Enter answers the first one; “n” writes “not measured”.</source>
-        <translation>Enter responde la primera; “n” escribe “no medido”.</translation>
+        <translation>Intro responde la primera; “n” escribe “no medido”.</translation>
     </message>
 </context>
 <context>
@@ -3466,7 +3466,7 @@
     </message>
     <message>
         <source>Enter</source>
-        <translation>Enter</translation>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>Nothing lay on the beds.</source>
@@ -4326,6 +4326,10 @@
         <translation>Todos los lotes {first} (lotes: {n}) vienen de {factor} {where}; {others}. La diferencia no se le puede atribuir a {first}.</translation>
     </message>
     <message>
+        <source>No {factor} is written down for the {first} lots. The difference cannot be given to {first}.</source>
+        <translation>De los lotes {first} no está anotado: {factor}. La diferencia no se puede atribuir a {first}.</translation>
+    </message>
+    <message>
         <source>One value alone has no range.</source>
         <translation>Un solo valor no tiene rango.</translation>
     </message>
@@ -4639,6 +4643,10 @@
         <translation>No hay un tipo de defecto llamado {kind}.</translation>
     </message>
     <message>
+        <source>There is no measure called {name}.</source>
+        <translation>No hay una medida llamada {name}.</translation>
+    </message>
+    <message>
         <source>large stone, stick or clod</source>
         <translation>piedra, palo o terrón grande</translation>
     </message>
@@ -4653,6 +4661,10 @@
     <message>
         <source>small stone, stick or clod</source>
         <translation>piedra, palo o terrón pequeño</translation>
+    </message>
+    <message>
+        <source>{kind}: a count</source>
+        <translation>{kind}: un conteo</translation>
     </message>
     <message>
         <source>{kind}: a count is a whole number.</source>
@@ -5001,8 +5013,20 @@
         <translation>Un número de Fourier</translation>
     </message>
     <message>
+        <source>A number of terms</source>
+        <translation>Un número de términos</translation>
+    </message>
+    <message>
         <source>A temperature</source>
         <translation>Una temperatura</translation>
+    </message>
+    <message>
+        <source>An activation energy</source>
+        <translation>Una energía de activación</translation>
+    </message>
+    <message>
+        <source>No coffee lies out for {lain}; look at the day it was spread.</source>
+        <translation>Ningún café queda tendido {lain}; revise el día en que se tendió.</translation>
     </message>
     <message>
         <source>Readings must follow each other in time.</source>
@@ -5011,6 +5035,10 @@
     <message>
         <source>Readings need an instant and a value each.</source>
         <translation>Cada lectura necesita una hora y un valor.</translation>
+    </message>
+    <message>
+        <source>The instant of a wetting</source>
+        <translation>El momento de una mojada</translation>
     </message>
     <message>
         <source>The lowest, {low}, is above the highest, {high}.</source>
@@ -5186,6 +5214,22 @@
         <translation>El pH todavía no dice nada.</translation>
     </message>
     <message>
+        <source>A curve&apos;s parameter</source>
+        <translation>Un parámetro de la curva</translation>
+    </message>
+    <message>
+        <source>A factor on the spread</source>
+        <translation>Un factor de la dispersión</translation>
+    </message>
+    <message>
+        <source>A rate</source>
+        <translation>Una tasa</translation>
+    </message>
+    <message>
+        <source>A temperature of the wetting water</source>
+        <translation>Una temperatura del agua para hidratar</translation>
+    </message>
+    <message>
         <source>Cool it now: at {temp} yeast and good bacteria die.</source>
         <translation>Enfriar ya: a {temp} mueren la levadura y las bacterias buenas.</translation>
     </message>
@@ -5240,6 +5284,10 @@
     <message>
         <source>The target was met by the readings themselves.</source>
         <translation>Las mismas lecturas ya llegaron a la meta.</translation>
+    </message>
+    <message>
+        <source>There is no way of fermenting called “{name}”.</source>
+        <translation>No hay un modo de fermentar llamado «{name}».</translation>
     </message>
     <message>
         <source>Typical for this method, {says}; one reading says no more.</source>
@@ -5644,10 +5692,6 @@
         <source>Open outdoors. Gas in here can kill without smell. Never lean in.</source>
         <translation>Destapar al aire libre. El gas de aquí puede matar sin olor. Nunca asomarse.</translation>
     </message>
-    <message>
-        <source>A share of gas cannot be below zero.</source>
-        <translation>Una parte de gas no puede bajar de cero.</translation>
-    </message>
 </context>
 <context>
     <name>grading</name>
@@ -5726,6 +5770,10 @@
         <translation>Un factor de rendimiento</translation>
     </message>
     <message>
+        <source>A bag</source>
+        <translation>Un saco</translation>
+    </message>
+    <message>
         <source>A hull test needs a sample.</source>
         <translation>Una prueba de trilla necesita una muestra.</translation>
     </message>
@@ -5734,12 +5782,20 @@
         <translation>Una prueba de trilla necesita {least} o más.</translation>
     </message>
     <message>
+        <source>A number of weighings</source>
+        <translation>Un número de pesadas</translation>
+    </message>
+    <message>
         <source>Take 250 to 300 g, two or three times.</source>
         <translation>Tomar de 250 a 300 g, dos o tres veces.</translation>
     </message>
     <message>
         <source>The parts of this sample weigh more than the sample.</source>
         <translation>Las partes de esta muestra pesan más que la muestra.</translation>
+    </message>
+    <message>
+        <source>The top grade weighs more than all the green.</source>
+        <translation>El mejor grado pesa más que todo el verde.</translation>
     </message>
     <message>
         <source>There is no agreed factor for {form}.</source>
@@ -8323,12 +8379,28 @@
         <translation>Una isoterma necesita su fuente.</translation>
     </message>
     <message>
+        <source>A coefficient</source>
+        <translation>Un coeficiente</translation>
+    </message>
+    <message>
+        <source>A dew point</source>
+        <translation>Un punto de rocío</translation>
+    </message>
+    <message>
+        <source>A psychrometer constant</source>
+        <translation>Una constante del psicrómetro</translation>
+    </message>
+    <message>
         <source>The {form} form takes {count} coefficients.</source>
         <translation>La forma {form} lleva {count} coeficientes.</translation>
     </message>
     <message>
         <source>There is no isotherm form called {form}.</source>
         <translation>No hay forma de isoterma llamada {form}.</translation>
+    </message>
+    <message>
+        <source>These rows of numbers do not have the same length.</source>
+        <translation>Estas series de números no tienen el mismo largo.</translation>
     </message>
     <message>
         <source>This isotherm knows coffee from {low} to {high}, on dry basis.</source>
@@ -8343,8 +8415,16 @@
         <translation>Falta: {what}.</translation>
     </message>
     <message>
+        <source>{what} is not a number.</source>
+        <translation>{what} no es un número.</translation>
+    </message>
+    <message>
         <source>{what} of {value} is outside {low} to {high}.</source>
         <translation>{what} de {value} está fuera de {low} a {high}.</translation>
+    </message>
+    <message>
+        <source>{what}: one number is wanted here.</source>
+        <translation>{what}: aquí va un solo número.</translation>
     </message>
     <message>
         <source>A coffee temperature</source>

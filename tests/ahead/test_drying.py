@@ -255,6 +255,9 @@ GOOD = {"method": "washed", "surface": "raised", "start_utc_s": FIRST + 30 * DAY
         {"start_wb_sd": 0.0},
         {"start_utc_s": FIRST + 50 * DAY_S},
         {"start_utc_s": float("nan")},
+        {"start_utc_s": float("-inf")},
+        {"start_utc_s": 0.0},
+        {"wettings_utc_s": (float("inf"), float("nan"))},
     ],
 )
 def test_lots_that_cannot_be_are_refused(bad: dict[str, object]) -> None:

@@ -125,6 +125,17 @@ def test_flat_ph_says_nothing_yet_and_a_jumping_one_is_doubted() -> None:
     assert "check the probe" in str(forecast_ferment(jumps, now_after(8.0)).remark)
 
 
+def test_one_reading_three_sd_off_is_doubted_and_a_quiet_lot_is_not() -> None:
+    hours = np.arange(0.0, 11.0, 1.0)
+    quiet = gompertz_ph(hours, *CURVE)
+    assert "check the probe" not in str(forecast_ferment(lot_of(hours, quiet), now_after(10.0)).remark)
+    for sds, doubted in ((2.5, False), (4.0, True)):
+        ph = quiet.copy()
+        ph[5] += sds * 0.07
+        said = str(forecast_ferment(lot_of(hours, ph), now_after(10.0)).remark)
+        assert ("check the probe" in said) is doubted
+
+
 def test_a_target_met_is_told_with_its_hour() -> None:
     lot = lot_of([0.0, 6.0, 9.0], [5.3, 4.7, 4.4])
     ahead = forecast_ferment(lot, now_after(9.5))
@@ -205,6 +216,11 @@ def test_readings_that_cannot_be_are_refused(hours, ph, now) -> None:
 
 
 def test_lots_that_cannot_be_are_refused() -> None:
+    with pytest.raises(NotPossible):
+        forecast_ferment(lot_of([0.0, 1.0], [5.3, 5.2], style="spread"), now_after(2.0))
+    for wider in (0.0, -1.0, float("nan")):
+        with pytest.raises(NotPossible):
+            forecast_ferment(lot_of([0.0, 1.0], [5.3, 5.2]), now_after(2.0), wider=wider)
     with pytest.raises(NotPossible):
         forecast_ferment(lot_of([0.0, 1.0], [5.3, 5.2], style="pickled"), now_after(2.0))
     with pytest.raises(NotPossible):

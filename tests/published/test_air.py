@@ -213,3 +213,43 @@ def test_reference_evaporation_agrees_with_refet(
     ).eto()
     ours = air.reference_et0_mm_d(low, high, vapour, sun, wind, latitude, altitude, day)
     assert ours == pytest.approx(float(theirs[0]), abs=0.02)
+
+
+def test_fao_example_17_a_month_in_bangkok() -> None:
+    # from memory: 13.73 N, 2 m, April, 25.6/34.8 °C, 2.85 kPa, 2 m/s, 8.5 h of sun: 5.72 mm/d. The example takes 0.14 MJ
+    # off for the warming ground, which a day's sum does not: 0.04 mm
+    sun = air.sun_mj_m2_d(8.5, 13.73, 105.0)
+    assert air.reference_et0_mm_d(25.6, 34.8, 2.85, sun, 2.0, 13.73, 2.0, 105.0) == pytest.approx(5.72 + 0.04, abs=0.02)
+
+
+def test_the_two_saturation_curves_lie_within_a_thousandth() -> None:
+    # FAO-56 (Tetens) against ASHRAE 2017 (Hyland and Wexler), 0 to 50 °C: at most 0.11 % apart
+    temp = np.linspace(0.02, 50.0, 2000)
+    apart = air.saturation_fao_kpa(temp) / air.saturation_kpa(temp) - 1.0
+    assert np.abs(apart).max() == pytest.approx(0.0011, abs=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("temp", "rh", "pressure", "full", "ratio", "bulb", "dew", "deficit"),
+    [
+        (15.0, 0.90, 101.325, 1.7054, 0.00957, 14.01, 13.37, 0.171),
+        (20.0, 0.50, 101.325, 2.3388, 0.00726, 13.78, 9.27, 1.169),
+        (25.0, 0.60, 101.325, 3.1692, 0.01190, 19.47, 16.70, 1.268),
+        (25.0, 0.80, 101.325, 3.1692, 0.01596, 22.38, 21.31, 0.634),
+        (28.0, 0.45, 101.325, 3.7822, 0.01063, 19.45, 14.97, 2.080),
+        (30.0, 0.40, 101.325, 4.2460, 0.01060, 20.06, 14.94, 2.548),
+        (35.0, 0.30, 101.325, 5.6278, 0.01054, 21.52, 14.84, 3.939),
+        (20.0, 0.50, 84.556, 2.3388, 0.00872, 13.35, 9.27, 1.169),
+        (25.0, 0.60, 84.556, 3.1692, 0.01431, 19.16, 16.70, 1.268),
+        (30.0, 0.40, 84.556, 4.2460, 0.01275, 19.51, 14.94, 2.548),
+    ],
+)
+def test_a_table_of_two_libraries(
+    temp: float, rh: float, pressure: float, full: float, ratio: float, bulb: float, dew: float, deficit: float
+) -> None:
+    # psychrolib 2.5.0 and CoolProp 8.0.0, worked out apart from this code; they agree to 0.02 °C and 0.5 %
+    assert air.saturation_kpa(temp) == pytest.approx(full, abs=2e-4)
+    assert air.humidity_ratio_kg_kg(temp, rh, pressure) == pytest.approx(ratio, rel=0.01)
+    assert air.wet_bulb_c(temp, rh, pressure) == pytest.approx(bulb, abs=0.02)
+    assert air.dew_point_c(temp, rh) == pytest.approx(dew, abs=0.02)
+    assert air.deficit_kpa(temp, rh) == pytest.approx(deficit, abs=1e-3)

@@ -91,3 +91,9 @@ def test_bootstrap_covers_like_scipys() -> None:
     ).confidence_interval
     ours = c.bootstrap_difference(a.tolist(), b.tolist(), np.mean)
     assert (ours.low, ours.high) == (pytest.approx(theirs.low, abs=0.03), pytest.approx(theirs.high, abs=0.03))
+
+
+def test_ninety_five_ripe_of_a_hundred() -> None:
+    # Wilson 1927, as handbooks print it: 88.8 to 97.8 %
+    found = c.wilson(95, 100)
+    assert (100.0 * found.low, 100.0 * found.high) == (pytest.approx(88.8, abs=0.05), pytest.approx(97.8, abs=0.05))

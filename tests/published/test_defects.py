@@ -153,3 +153,8 @@ def test_hawaiian_grades(full: int, defective: float, moisture: float, process: 
     }
     found = judge({"full_imperfection": full}, 300.0, table("hawaii_4_143"), process=process, measured=measured)
     assert (str(found.grade) if found.grade else None) == name
+
+
+def test_raw_counts_are_scaled_to_the_tables_sample() -> None:
+    # count x 300/350: seven black beans in 350 g are six in 300 g
+    assert judge({"full_black": 7}, 350.0, table("brazil_2003")).sums["total"] == pytest.approx(6.0)

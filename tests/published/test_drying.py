@@ -6,11 +6,11 @@ import lmfit
 import numpy as np
 import pytest
 
-from farmdesk.ahead.drying import forecast_drying
+from farmdesk.ahead.drying import NEAR_REST_WB_FRAC, forecast_drying
 from farmdesk.ahead.drying_fit import DryingLot
 from farmdesk.ahead.weather import WeatherLog
 from farmdesk.clock import DAY_S, HOUR_S
-from farmdesk.science.air import saturation_kpa
+from farmdesk.science.air import saturation_fao_kpa, saturation_kpa
 from farmdesk.science.drying import roa_ratio_frac
 from farmdesk.science.isotherms import PARCHMENT
 from farmdesk.science.thin_layer import FORMS, aicc_of, arrhenius_ratio, fit_thin_layer
@@ -103,3 +103,25 @@ def test_the_default_range_holds_recorded_cherries(surface: str, start: float, e
     assert early <= 1.25 * hours
     assert late >= 0.75 * hours
     assert early <= hours <= late
+
+
+def test_the_stations_equation_at_45_degrees_and_by_stage() -> None:
+    """Parra-Coronado et al. 2008, from memory, worked out apart from this code with Tetens saturation. 45 °C with 1.8 kPa of vapour comes to
+    rest at 0.0658; 35 °C with 1.6 kPa passes the yard's stages at these hours, the last four points taking a quarter.
+    """
+    hours = np.array([4.0, 8.0, 12.0, 16.0, 20.0, 24.0])
+    x = 0.06578 + (53 / 47 - 0.06578) * roa_ratio_frac(hours, float(saturation_fao_kpa(45.0)) - 1.8)
+    assert 100.0 * x / (1.0 + x) == pytest.approx([44.20, 35.31, 27.46, 21.11, 16.32, 12.90], abs=0.02)
+    assert -np.log(roa_ratio_frac(1.0, float(saturation_fao_kpa(45.0)) - 1.8)) == pytest.approx(0.08682, abs=2e-5)
+    for end, h in ((0.45, 6.4), (0.33, 16.1), (0.22, 27.7), (0.16, 37.3), (0.12, 48.1), (0.11, 52.4)):
+        assert roa_hours(35.0, 1.6, end) == pytest.approx(h, abs=0.1)
+    assert 1.0 - roa_hours(35.0, 1.6, 0.15) / roa_hours(35.0, 1.6, 0.11) == pytest.approx(0.25, abs=0.01)
+
+
+@pytest.mark.parametrize(("humidity", "target"), [(0.65, 0.115), (0.69, 0.12)])
+def test_air_in_which_a_target_is_out_of_reach(humidity: float, target: float) -> None:
+    """At 25 °C parchment rests within 0.2 points of 11.5 % from 65 % humidity on, of 12 % from 69 % on: no date."""
+    rest = float(PARCHMENT.equilibrium(25.0, humidity).moisture_db_frac)
+    assert rest / (1.0 + rest) >= target - NEAR_REST_WB_FRAC
+    drier = float(PARCHMENT.equilibrium(25.0, humidity - 0.03).moisture_db_frac)
+    assert drier / (1.0 + drier) < target - NEAR_REST_WB_FRAC

@@ -82,3 +82,19 @@ def test_the_cubic_in_common_use_runs_backwards_along_ours() -> None:
     sg = specific_gravity_ratio(brix)
     assert 143.254 * sg**3 - 648.670 * sg**2 + 1125.805 * sg - 620.389 == pytest.approx(brix, abs=0.03)
     assert pytest.approx(0.9982) == WATER_20_KG_L
+
+
+def test_rates_of_a_warming_mass() -> None:
+    """Cardinal temperatures 3, 32, 42 °C, worked out apart from this code: rates at 18, 20, 23 and 25 °C."""
+    assert rate_at_20_ratio(np.array([18.0, 20.0, 23.0, 25.0])) == pytest.approx(
+        [0.8126, 1.0, 1.2823, 1.4591], abs=1e-4
+    )
+
+
+@pytest.mark.parametrize(
+    ("who", "temp", "hours"),
+    [(MIXED, 12, 55.6), (MIXED, 30, 10.1), (LACTIC_RICH, 15, 34.1), (LACTIC_RICH, 25, 11.3), (LACTIC_RICH, 30, 7.9)],
+)
+def test_eighteen_hours_of_one_organism(who, temp: float, hours: float) -> None:
+    """The same of L. plantarum alone (Matejčeková et al. 2019) and of the mixed tank, further out."""
+    assert 18.0 / rate_at_20_ratio(float(temp), who) == pytest.approx(hours, abs=0.06)

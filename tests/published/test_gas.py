@@ -39,3 +39,17 @@ def test_an_oxygen_alarm_comes_too_late() -> None:
     """29 CFR 1910.146 calls under 19.5 % oxygen hazardous; carbon dioxide alone must reach 67,000 ppm for that."""
     assert gas.oxygen_beside_co2_pct(gas.DANGER_PPM) > 19.5
     assert gas.oxygen_beside_co2_pct(67_000.0) == pytest.approx(19.5, abs=0.01)
+
+
+@pytest.mark.parametrize(("temp", "litres"), [(20.0, 0.5466), (25.0, 0.5559)])
+def test_litres_of_a_gram(temp: float, litres: float) -> None:
+    """Ideal gas at one atmosphere, 44.0095 g/mol, worked by hand."""
+    assert gas.co2_volume_l(1.0, temp) == pytest.approx(litres, abs=1e-4)
+
+
+def test_a_kilogram_of_cherry() -> None:
+    """All of 100 g of sugar by yeast: 27.2 L at 25 °C and the sea; 60 % of 25 g, 85 % of that by yeast, up high: 4.2 L."""
+    assert gas.co2_volume_l(gas.co2_from_sugar_g(gas.BOUND_SUGAR_G_KG), 25.0) == pytest.approx(27.2, abs=0.05)
+    likely = gas.gas_of(60.0 * gas.CHERRY_SUGAR_G_KG, 22.0, pressure_kpa(1600.0), used_frac=0.60, alcoholic_frac=0.85)
+    assert likely.volume_l / 60.0 == pytest.approx(4.2, abs=0.05)
+    assert likely.co2_g / gas.CO2_G_MOL == pytest.approx(8.49, abs=0.02)

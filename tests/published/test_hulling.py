@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from farmdesk.science import hulling as h
+from farmdesk.units import LB_G
 
 
 def test_ico_factors_of_the_itc_coffee_guide() -> None:
@@ -64,3 +65,17 @@ def test_both_sides_at_one_moisture() -> None:
     # 200 kg at 12.5 % giving 158 kg at 11.2 %: 0.7900 as weighed, 0.80174 at any common moisture
     assert h.yield_frac(158.0, 200.0) == pytest.approx(0.79)
     assert h.yield_dry_frac(158.0, 0.112, 200.0, 0.125) == pytest.approx(0.80174, abs=1e-5)
+
+
+def test_top_green_of_a_carga() -> None:
+    # 125 kg of parchment by factor tables: 93.085 kg at 94, 97.222 at 90, 89.286 at 98; 70 % at 100
+    for factor, top in ((94.0, 93.085), (90.0, 97.222), (98.0, 89.286)):
+        assert h.yield_factor_kg(125.0, top) == pytest.approx(factor, abs=1e-3)
+        assert 125.0 * h.BAG_KG / factor == pytest.approx(top, abs=1e-3)
+    assert h.yield_frac(70.0, 100.0) == pytest.approx(0.70)
+
+
+def test_roast_loss_behind_the_agreed_factor() -> None:
+    # 1 - 1/1.19 = 15.97 %; a 60-kg bag is 132.277 lb (132.276 in the ITC Coffee Guide)
+    assert 1.0 - 1.0 / h.ICO_GREEN_RATIO["roasted"] == pytest.approx(0.1597, abs=1e-4)
+    assert pytest.approx(132.2774, abs=1e-4) == 60_000.0 / LB_G

@@ -111,3 +111,68 @@ def test_named_forms_by_hand() -> None:
     for form, (coefficients, expected) in by_hand.items():
         made = iso.isotherm(form, coefficients, (15.0, 35.0), (0.2, 0.9), "by hand")
         assert 100.0 * made.equilibrium(t, r).moisture_db_frac == pytest.approx(expected, rel=1e-12)
+
+
+def test_the_shrink_sheets_to_the_last_digit() -> None:
+    # the same three sheets, worked exactly: 881.657 lb or 15.744 bu of 56 lb; 96,470.59 lb; 11,435.29 bu
+    assert 100.0 * m.shrink_frac(0.255, 0.155) == pytest.approx(11.834, abs=1e-3)
+    assert m.mass_at_g(1000.0, 0.255, 0.155) == pytest.approx(881.657, abs=1e-3)
+    assert m.mass_at_g(1000.0, 0.255, 0.155) / 56.0 == pytest.approx(15.744, abs=1e-3)
+    assert m.mass_at_g(100_000.0, 0.18, 0.15) == pytest.approx(96_470.59, abs=0.01)
+    assert m.mass_at_g(12_000.0, 0.19, 0.15) == pytest.approx(11_435.29, abs=0.01)
+    assert m.mass_at_g(100.0, 0.125, 0.11) == pytest.approx(98.315, abs=1e-3)
+    assert m.mass_at_g(100.0, 0.11, 0.12) == pytest.approx(101.1364, abs=1e-4)  # coffee that took water again
+    assert m.water_to_leave_g(1000.0, 0.20, 0.14) == pytest.approx(69.767, abs=1e-3)
+
+
+@pytest.mark.parametrize(
+    ("wb", "db"),
+    [
+        (10.0, 0.11111), (11.0, 0.12360), (11.5, 0.12994), (12.0, 0.13636), (12.5, 0.14286), (15.0, 0.17647), (20.0, 0.25),
+        (30.0, 0.42857), (50.0, 1.0), (53.0, 1.12766), (55.0, 1.22222), (60.0, 1.5), (65.19, 1.87274), (10.71, 0.12),
+    ],
+)  # fmt: skip
+def test_both_bases_of_the_moistures_coffee_passes(wb: float, db: float) -> None:
+    # M / (100 - M), worked by hand; 0.12 is a green coffee's moisture as Siqueira et al. 2017 print it
+    assert m.to_dry_basis(wb / 100.0) == pytest.approx(db, abs=1e-4)
+    assert 100.0 * m.to_wet_basis(db) == pytest.approx(wb, abs=0.01)
+
+
+def test_a_natural_tray_misleads_nearly_threefold() -> None:
+    # (100 - M2) / (100 - M1) from 68 to 12 %, worked by hand
+    assert m.tray_gain_ratio(0.68, 0.12) == pytest.approx(2.75, abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("percent", "word"), [(60.0, "fresh"), (35.0, "half dry"), (30.0, "half dry"), (20.0, "rattling"), (12.0, "dry")]
+)
+def test_stages_of_whole_cherry(percent: float, word: str) -> None:
+    # Silva and Roberto (FAO, Hygienic coffee drying): 60 % and over fresh, 35 to 30 half dry, 12 dry; 20 is trade use
+    assert m.stage(percent / 100.0, whole_cherry=True) == word
+
+
+@pytest.mark.parametrize(
+    ("temp", "row"),
+    [
+        (20.0, (8.61, 9.53, 10.26, 10.65, 11.10, 11.66, 12.35, 13.21, 14.27, 15.53, 17.02)),
+        (30.0, (8.17, 9.03, 9.77, 10.18, 10.66, 11.24, 11.96, 12.85, 13.93, 15.21, 16.71)),
+        (35.0, (7.95, 8.80, 9.54, 9.95, 10.44, 11.04, 11.77, 12.67, 13.76, 15.06, 16.56)),
+    ],
+)
+def test_parchment_at_rest_in_other_air(temp: float, row: tuple[float, ...]) -> None:
+    # the other rows of the same table (Trejos, Roa, Oliveros 1989, from memory)
+    test_parchment_at_rest(temp, row)
+
+
+@pytest.mark.parametrize(
+    ("temp", "activity", "moisture"),
+    [
+        (25.0, 0.60, 10.9), (25.0, 0.65, 11.45), (25.0, 0.68, 11.86), (25.0, 0.75, 13.03), (25.0, 0.80, 14.1),
+        (25.0, 0.85, 15.4), (25.0, 0.796, 14.0), (30.0, 0.65, 11.2), (30.0, 0.70, 12.0),
+    ],
+)  # fmt: skip
+def test_the_moisture_behind_an_activity_limit(temp: float, activity: float, moisture: float) -> None:
+    # limits of ICO and FAO (0.68), Puerta 2006 (0.70, 0.60) and Codex (0.80) as moistures of the same isotherm
+    rest = iso.PARCHMENT.equilibrium(temp, activity)
+    assert 100.0 * m.to_wet_basis(rest.moisture_db_frac) == pytest.approx(moisture, abs=0.05)
+    assert iso.PARCHMENT.activity(rest.moisture_db_frac, temp).activity_frac == pytest.approx(activity, abs=1e-6)

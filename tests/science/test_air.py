@@ -155,3 +155,21 @@ def test_a_day_of_wide_range_is_taken_for_sunny() -> None:
         np.array([15.0, 10.0]), np.array([18.0, 25.0]), 15.0, np.array([20.0, 20.0])
     )
     assert dull < bright <= 0.75 * air.top_sun_mj_m2_d(15.0, 20.0)
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        lambda: air.humidity_ratio_kg_kg(np.array([20.0, 25.0]), np.array([0.5, 0.6, 0.7])),
+        lambda: air.wet_bulb_c(np.array([20.0, 25.0]), np.array([0.5, 0.6, 0.7])),
+        lambda: air.rh_from_dew_point_frac(25.0, float("inf")),
+        lambda: air.rh_from_dew_point_frac(25.0, -300.0),
+        lambda: air.rh_from_wet_bulb_frac(25.0, 20.0, 0.0, 1e308),
+        lambda: air.saturation_kpa("warm"),  # type: ignore[type-var]
+        lambda: air.saturation_kpa(None),  # type: ignore[type-var]
+        lambda: air.saturation_kpa([20.0, [21.0, 22.0]]),  # type: ignore[type-var]
+    ],
+)
+def test_ragged_and_boundless_input_is_refused(call: Any) -> None:
+    with pytest.raises(NotPossible):
+        call()

@@ -82,6 +82,15 @@ def test_methods_that_meet_in_one_block_of_many_are_still_confounded() -> None:
     assert c.confounded(lots(), "X", "W", "month") is None
 
 
+def test_lots_without_the_label_met_nobody() -> None:
+    bare = [c.LotOf(f"{g}{i}", g, float(i), {}) for g in "XW" for i in range(5)]
+    assert "is written down for the X lots" in str(c.confounded(bare, "X", "W", "block", FACTORS["block"]))
+    named = [c.LotOf(f"N{i}", "N", float(i), {"block": frozenset("A")}) for i in range(5)]
+    assert c.confounded([*bare, *named], "N", "W", "block") is not None
+    empty = [c.LotOf(f"{g}{i}", g, float(i), {"block": frozenset()}) for g in "XW" for i in range(5)]
+    assert c.confounded(empty, "X", "W", "block") is not None
+
+
 def test_a_difference_within_chance_gets_no_credit() -> None:
     same = [c.LotOf(f"{g}{i}", g, float(i % 3), {"block": frozenset("A")}) for g in "XW" for i in range(5)]
     found = c.compare(same, "X", "W", {"block": FACTORS["block"]})
@@ -167,6 +176,12 @@ def test_bootstrap_says_the_same_twice_and_holds_the_seen_difference() -> None:
         lambda: c.poisson_range(-1),
         lambda: c.poisson_range(1.5),  # type: ignore[arg-type]
         lambda: c.poisson_range(float("nan")),  # type: ignore[arg-type]
+        lambda: c.poisson_range(float("inf")),  # type: ignore[arg-type]
+        lambda: c.theil_sen(np.ones((3, 3)), np.ones((3, 3))),
+        lambda: c.theil_sen(["a", "b", "c"], [1.0, 2.0, 3.0]),  # type: ignore[list-item]
+        lambda: c.permutation([1e308, 1e308], [-1e308, 1e308]),
+        lambda: c.permutation(np.ones((2, 2)), [1.0]),  # type: ignore[arg-type]
+        lambda: c.bootstrap_difference(3.0, [1.0]),  # type: ignore[arg-type]
         lambda: c.t_factor(0),
         lambda: c.theil_sen([1.0, 2.0], [1.0, 2.0]),
         lambda: c.theil_sen([1.0, 1.0, 1.0], [1.0, 2.0, 3.0]),

@@ -106,6 +106,17 @@ def test_whole_defects_are_whole_and_sum_up(counts: dict[str, int]) -> None:
     assert found.sums["total"] == found.sums["primary"] + found.sums["secondary"] == sum(v for _, v in found.by_type)
 
 
+def test_a_gap_beside_the_count_is_not_measured_and_an_unknown_measure_is_refused() -> None:
+    table = d.standards()["full_350g_2018"]
+    gap = {"moisture_wb_frac": float("nan"), "activity_frac": 0.5, "quakers_count": 0.0}
+    assert d.judge({}, 350.0, table, measured=gap).answers[0].met is None
+    with pytest.raises(NotPossible):
+        d.judge({}, 350.0, table, measured={"moisture": 0.11})
+    for pieces in (float("nan"), float("inf"), None, "three"):
+        with pytest.raises(NotPossible):
+            d.judge({"broken": pieces}, 350.0, table)  # type: ignore[dict-item]
+
+
 @pytest.mark.parametrize(
     ("counts", "sample"),
     [

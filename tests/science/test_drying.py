@@ -187,3 +187,21 @@ def test_page_as_a_state_equals_page_in_clock_time() -> None:
     assert rest + (1.1277 - rest) * ratio == pytest.approx(0.448129, abs=1e-6)
     for t, x in ((20.0, 0.218717), (30.0, 0.148769)):
         assert rest + (1.1277 - rest) * page_state_after_frac(1.0, t, k, n) == pytest.approx(x, abs=1e-6)
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        lambda: moisture_after_db_frac(np.array([1.0, 1.1]), np.array([1.0, 2.0, 3.0]), 0.1, 0.5),
+        lambda: path_db_frac(1.1, np.ones(3), np.full(2, 0.1), 0.5),
+        lambda: path_db_frac(np.array([1.0, 1.1, 1.2]), np.ones((2, 4)), np.full((2, 4), 0.1), 0.5),
+        lambda: path_db_frac(1.1, np.empty(0), np.empty(0), 0.5),
+        lambda: ready_after_steps(1.1, np.empty(0), np.empty(0), 0.5, 0.0, 0.13),
+        lambda: ready_after_steps(1.1, 1.0, 0.1, 0.5, 0.0, 0.13),  # type: ignore[arg-type]
+        lambda: page_state_after_frac(0.5, float("nan"), 0.5, 1.05),
+        lambda: page_state_after_frac(0.5, 1.0, -1.0, 1.05),
+    ],
+)
+def test_weather_that_does_not_fit_the_lots_is_refused(call) -> None:
+    with pytest.raises(NotPossible):
+        call()

@@ -76,3 +76,6 @@ def test_refusals() -> None:
             peleg_end_h20(*bad)
     with pytest.raises(NotPossible):
         share_done_frac(-1.0, *ACID)
+    for bad in ((np.nan, 22.0), (0.0, 22.0), (0.076, np.inf), (0.076, np.nan)):
+        with pytest.raises(NotPossible):
+            share_done_frac(10.0, *bad)

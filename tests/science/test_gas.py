@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -85,3 +86,19 @@ def test_words_by_how_bad() -> None:
         gas.closed_room_ppm(10.0, 0.0)
     with pytest.raises(NotPossible):
         gas.co2_volume_l(10.0, 20.0, 1000.0)
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        lambda: gas.peak_flow_l_h(10.0, float("nan")),
+        lambda: gas.purge_h(20.0, 3.0, float("nan")),
+        lambda: gas.gas_of(float("inf"), 20.0, 90.0),
+        lambda: gas.gas_words(2e6),
+        lambda: gas.closed_room_ppm(np.array([1.0, 2.0]), np.array([10.0, 20.0, 30.0])),
+        lambda: gas.water_seal_kpa(np.array([5.0, 6.0])),  # type: ignore[arg-type]
+    ],
+)
+def test_other_input_is_refused(call) -> None:
+    with pytest.raises(NotPossible):
+        call()

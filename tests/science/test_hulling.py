@@ -230,6 +230,13 @@ def test_one_sample_says_nothing_of_its_doubt() -> None:
         lambda: h.mill_balance(h.Return(PARCHMENT, 1e5, {"top": float("nan")}, {})),
         lambda: h.outturn(1e5, 9e4, 9.5e4, 0.11, float("nan")),
         lambda: h.outturn(1e5, 1.1e5, 9e4),
+        lambda: h.outturn(1e5, 8e4, 8.1e4),
+        lambda: h.hull_test([h.HullSample(250.0, 200.0, 190.0, -10.0)]),
+        lambda: h.yield_factor_kg(np.array([250.0, 250.0]), np.array([195.0, 196.0, 197.0])),
+        lambda: h.yield_factor_kg(250.0, 195.5, float("nan")),
+        lambda: h.price_ratio(94.0, float("nan")),
+        lambda: h.tolerance_g(float("nan"), 1, 1.0),
+        lambda: h.tolerance_g(1e5, -1, 100.0),
         lambda: h.mixed_pairs([h.RunLot("a", PARCHMENT, 0.0, 1.0), h.RunLot("b", PARCHMENT, 1e5, 8e4)]),
     ],
 )

@@ -233,3 +233,21 @@ def test_damper_air_rests_wetter_and_warmer_air_drier(temp: float, rh: float, st
         assert iso.PARCHMENT.equilibrium(temp, rh + step).moisture_db_frac > here
     if temp + 100.0 * step <= 50.0:
         assert iso.PARCHMENT.equilibrium(temp + 100.0 * step, rh).moisture_db_frac < here
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        lambda: m.mass_at_g(np.array([1.0, 2.0]), np.array([0.5, 0.4, 0.3]), 0.1),
+        lambda: m.moisture_from_dry_wb_frac(1e-320, 1e-321),
+        lambda: m.dry_matter(float("nan"), 1.0, 0.5, 0.01),
+        lambda: m.dry_matter(1000.0, 1.0, 0.5, np.array([0.01, 0.02])),  # type: ignore[arg-type]
+        lambda: m.stage(np.array([0.5, 0.4])),  # type: ignore[arg-type]
+        lambda: iso.PARCHMENT.equilibrium(np.array([20.0, 25.0]), np.array([0.5, 0.6, 0.7])),
+        lambda: iso.isotherm("modified Chung-Pfost", (5.0, 6.0, 30.0), (15.0, 35.0), (0.2, 0.9), "below nothing"),
+        lambda: iso.isotherm("GAB", ("a", 15.0, 0.8), (15.0, 35.0), (0.2, 0.9), "x"),  # type: ignore[arg-type]
+    ],
+)
+def test_ragged_rows_and_coffee_drier_than_dry_are_refused(call: Any) -> None:
+    with pytest.raises(NotPossible):
+        call()

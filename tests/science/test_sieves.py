@@ -75,6 +75,9 @@ def test_a_table_label_is_a_text_with_its_source_beside() -> None:
         lambda: sieves.screen_mm(np.array([16.0, 70.0])),
         lambda: sieves.typed_aperture_mm(17.0),
         lambda: sieves.typed_aperture_mm(0.0),
+        lambda: sieves.typed_aperture_mm(np.array([6.0, 7.0])),  # type: ignore[arg-type]
+        lambda: sieves.sieve(300.0, {"a": 1.0}),  # type: ignore[dict-item]
+        lambda: sieves.sieve(300.0, {17: 100.0}, 20.0).mean_screen(pan_as=99),
         lambda: sieves.typed_aperture_mm(float("nan")),
         lambda: sieves.nominal_mm(18, "indonesia_2008"),
         lambda: sieves.nominal_mm(18, "nowhere"),

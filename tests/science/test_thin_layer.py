@@ -94,3 +94,13 @@ def test_warmth_speeds_drying_by_the_energy() -> None:
     assert arrhenius_ratio(35.0, 25.0) == pytest.approx(1.58, abs=0.01)
     assert arrhenius_ratio(35.0, 25.0, 23_000.0) == pytest.approx(1.35, abs=0.01)
     assert arrhenius_ratio(35.0, 25.0, 47_000.0) == pytest.approx(1.85, abs=0.01)
+
+
+def test_the_sphere_and_the_energy_refuse_gaps() -> None:
+    for call in (
+        lambda: sphere_ratio_frac(0.1, 0),
+        lambda: arrhenius_ratio(25.0, math.nan),
+        lambda: arrhenius_ratio(25.0, 35.0, math.inf),
+    ):
+        with pytest.raises(NotPossible):
+            call()

@@ -47,7 +47,7 @@ class CountView(ShortForm):
             Field("block", self.tr("block"), 60, keeps=True, needed=True),
             Field("half", self.tr("half-day"), 72, keeps=True, needed=True), Field("green", self.tr("green"), 74),
             Field("turning", self.tr("turning"), 74), Field("ripe", self.tr("ripe"), 74),
-            Field("over_ripe", self.tr("over-ripe"), 78), Field("dried", self.tr("dried"), 74),
+            Field("over_ripe", self.tr("over-ripe"), 104), Field("dried", self.tr("dried"), 74),
             Field("bored", self.tr("bored"), 74),
         ]  # fmt: skip
 
