@@ -1,7 +1,7 @@
 """Make what a release pins: `python -m tests.notebook.release`.
 
-Until the first release the first numbered step and the file kept of version 1 follow the tables. From then on
-`0001` and `1.season.gz` stay as they are: a change of the tables is a new step, and each release keeps a file of its own.
+Steps and the files kept of earlier versions stay as they are: a change of the tables is a new step, written by hand, and
+each version keeps a file of its own, which must open for ever.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ import numpy as np
 from farmdesk import clock
 from farmdesk.notebook import season_file, steps
 from farmdesk.notebook.season_file import SeasonFile
-from farmdesk.notebook.tables import SHAPES, Many, schema_sql
+from farmdesk.notebook.tables import SHAPES, Many
 from farmdesk.picture.entries import Entry, Line, LoggerFile, Posting
 from tests.notebook.made import THINGS
 
@@ -62,18 +62,15 @@ def make(path: Path) -> None:
 
 
 def main() -> None:
-    """Write the first step and the file kept of version 1."""
-    if steps.version() > 1:
-        raise SystemExit("There is a second step: the first one and its file stay as they are.")
-    first = Path(steps.__file__).with_name("0001_first.sql")
-    first.write_text(";\n\n".join(schema_sql()) + ";\n", "utf-8")
-    steps.steps.cache_clear()
+    """Write the file kept of the newest version, where it has none yet."""
+    kept = RELEASED / f"{steps.version()}.season.gz"
+    if kept.exists():
+        raise SystemExit(f"{kept.name} is there and stays as it is; a change of the tables is a new step.")
     with tempfile.TemporaryDirectory() as folder:
         os.environ["FARMDESK_DATA"] = folder
-        path = Path(folder) / "1.season"
+        path = Path(folder) / f"{steps.version()}.season"
         make(path)
-        RELEASED.mkdir(exist_ok=True)
-        (RELEASED / "1.season.gz").write_bytes(gzip.compress(path.read_bytes(), mtime=0))
+        kept.write_bytes(gzip.compress(path.read_bytes(), mtime=0))
 
 
 if __name__ == "__main__":

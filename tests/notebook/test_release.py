@@ -15,7 +15,7 @@ from farmdesk.picture.entries import LoggerFile
 from tests.notebook.made import THINGS
 from tests.notebook.release import RELEASED, ROWS, written
 
-HOW = "before the first release: python -m tests.notebook.release; afterwards: a numbered step"
+HOW = "a numbered step, and python -m tests.notebook.release for its file"
 
 
 @pytest.mark.parametrize("kept", sorted(RELEASED.glob("*.season.gz")), ids=lambda path: path.name)

@@ -10,7 +10,6 @@ CREATE TABLE block (
   shade TEXT NOT NULL,
   organic TEXT NOT NULL,
   name_local TEXT NOT NULL,
-  boundary TEXT NOT NULL,
   CONSTRAINT pk_block PRIMARY KEY (code)
 ) STRICT;
 
