@@ -1952,6 +1952,10 @@
         <translation>Planilla</translation>
     </message>
     <message>
+        <source>Sack tags</source>
+        <translation>Etiquetas de saco</translation>
+    </message>
+    <message>
         <source>The season has no lot yet; the sheets for the crew can be made.</source>
         <translation>La temporada aún no tiene lote; se pueden hacer las hojas de la cuadrilla.</translation>
     </message>
@@ -1962,6 +1966,10 @@
     <message>
         <source>codes down, half-days across</source>
         <translation>por código y media jornada</translation>
+    </message>
+    <message>
+        <source>the block’s letter, the lot, the half-day</source>
+        <translation>la letra de la parcela, el lote, la media jornada</translation>
     </message>
     <message>
         <source>{n} {n:page|pages}</source>
@@ -6930,6 +6938,10 @@
         <translation>{title}, {farm}, hecha {at}.</translation>
     </message>
     <message>
+        <source>{title}, {farm}, {lot}, {day}; cut along the lines.</source>
+        <translation>{title}, {farm}, {lot}, {day}; cortar por las líneas.</translation>
+    </message>
+    <message>
         <source>{weight}   {share}</source>
         <translation>{weight}   {share}</translation>
     </message>
@@ -6986,6 +6998,10 @@
         <translation>Lecturas, {hour}</translation>
     </message>
     <message>
+        <source>Sack tags</source>
+        <translation>Etiquetas de saco</translation>
+    </message>
+    <message>
         <source>Struck: above {limit} the meter does not serve, only the tray.</source>
         <translation>Raya: arriba de {limit} el medidor no sirve, solo la bandeja.</translation>
     </message>
@@ -7008,6 +7024,10 @@
     <message>
         <source>all of it takes {minutes}</source>
         <translation>todo toma {minutes}</translation>
+    </message>
+    <message>
+        <source>and block … , kg</source>
+        <translation>y parcela … , kg</translation>
     </message>
     <message>
         <source>and {n} more in the notebook</source>
@@ -7090,6 +7110,10 @@
         <translation>trillado {day}</translation>
     </message>
     <message>
+        <source>mixed: this block, kg</source>
+        <translation>mezclado: esta parcela, kg</translation>
+    </message>
+    <message>
         <source>net</source>
         <translation>a pagar</translation>
     </message>
@@ -7160,6 +7184,10 @@
     <message>
         <source>picked {days}</source>
         <translation>corte {days}</translation>
+    </message>
+    <message>
+        <source>pickers</source>
+        <translation>cortadores</translation>
     </message>
     <message>
         <source>piece</source>

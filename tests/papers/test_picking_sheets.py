@@ -11,6 +11,7 @@ import pytest
 
 from farmdesk.errors import NotPossible
 from farmdesk.papers.pay_sheet import columns, write_pay_sheet
+from farmdesk.papers.sack_tags import COLUMNS, ROWS, write_sack_tags
 from farmdesk.papers.weigh_sheet import write_weigh_sheet
 from farmdesk.text import ENGLISH, N_, Words
 from farmdesk.work.pay import PayRow, PayWeek, note_count
@@ -138,3 +139,27 @@ def test_the_crews_language() -> None:
     assert "Hoja de pesada" in read_back(pdf_of(write_weigh_sheet, weigh_sheet(), words=words))[0]
     assert "tarde" in read_back(pdf_of(write_weigh_sheet, weigh_sheet(), words=words))[0]
     assert "Planilla" in read_back(pdf_of(write_pay_sheet, pay_story(), words=words))[0]
+
+
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_sack_tags_carry_the_letter_the_lot_and_its_check(paper: str) -> None:
+    with watched() as drawn:
+        pdf = BytesIO()
+        write_sack_tags(weigh_sheet(), ENGLISH, pdf, time=TIME, farm="Demo farm, hillside", paper=paper)
+    assert not outside(drawn)
+    (text,) = read_back(pdf.getvalue())
+    assert text.count("25-16W H") == COLUMNS * ROWS
+    assert text.count("block D Parainema") == COLUMNS * ROWS
+    assert text.count("mixed: this block, kg") == COLUMNS * ROWS
+
+
+def test_a_tag_of_a_block_that_is_not_known_and_of_a_long_name() -> None:
+    key = replace(weigh_sheet().key, block="?")
+    with watched() as drawn:
+        pdf = BytesIO()
+        long = weigh_sheet(
+            key=key, variety="Red Catuaí, Yellow Bourbon, Caturra, Parainema and some of which nobody knows"
+        )
+        write_sack_tags(long, ENGLISH, pdf, time=TIME, farm="F" * 60, practice=True)
+    assert not outside(drawn)
+    assert "block not known Red Catua" in read_back(pdf.getvalue())[0]

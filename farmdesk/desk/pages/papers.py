@@ -33,7 +33,7 @@ if TYPE_CHECKING:
 
 MARGIN_PX, LEFT_PX, FIELD_PX = 20, 420, 34
 PRINT_PX = 2480  # A4 across at 300 dots an inch
-KINDS = ("yard sheet", "night sheet", "rain list", "weigh sheet", "pay sheet", "lot sheet")
+KINDS = ("yard sheet", "night sheet", "rain list", "weigh sheet", "sack tags", "pay sheet", "lot sheet")
 
 
 @dataclass(frozen=True)
@@ -85,7 +85,7 @@ def basis_of(farm: OpenFarm, wish: Wish, at_utc_s: int | None) -> Basis:
     if wish.kind == "lot sheet":
         wish = replace(wish, lot=wish.lot or next(iter(codes), ""))
         story: Any = sheet_story(farm, wish.lot, at_utc_s) if wish.lot else None
-    elif wish.kind == "weigh sheet":
+    elif wish.kind in ("weigh sheet", "sack tags"):
         story = sheet_of(farm, None, at_utc_s)
     elif wish.kind == "pay sheet":
         story = pay_story(farm, date.fromisoformat(wish.week) if wish.week else None, at_utc_s)
@@ -100,6 +100,7 @@ def make(basis: Basis) -> bytes:
     from farmdesk.papers.day_sheets import write_night_sheet, write_rain_list, write_yard_sheet
     from farmdesk.papers.lot_sheet import write_lot_sheet
     from farmdesk.papers.pay_sheet import write_pay_sheet
+    from farmdesk.papers.sack_tags import write_sack_tags
     from farmdesk.papers.weigh_sheet import write_weigh_sheet
 
     wish, file = basis.wish, io.BytesIO()
@@ -109,7 +110,7 @@ def make(basis: Basis) -> bytes:
     else:
         crew: dict[str, Callable[..., None]] = {
             "yard sheet": write_yard_sheet, "night sheet": write_night_sheet, "rain list": write_rain_list,
-            "weigh sheet": write_weigh_sheet, "pay sheet": write_pay_sheet,
+            "weigh sheet": write_weigh_sheet, "sack tags": write_sack_tags, "pay sheet": write_pay_sheet,
         }  # fmt: skip
         crew[wish.kind](
             basis.story, words(language), file, time=basis.time, farm=basis.farm, practice=basis.practice,
@@ -198,6 +199,7 @@ class PapersPage(Page):
             "night sheet": (self.tr("Night sheet"), self.tr("vessels and their likely ends")),
             "rain list": (self.tr("Rain list"), self.tr("the order of covering, by the tarps")),
             "weigh sheet": (self.tr("Weigh-in sheet"), self.tr("codes down, half-days across")),
+            "sack tags": (self.tr("Sack tags"), self.tr("the block’s letter, the lot, the half-day")),
             "pay sheet": (self.tr("Pay sheet"), self.tr("to be signed, with notes and coins")),
             "lot sheet": (self.tr("Lot sheet"), self.tr("one lot on one page, for a buyer")),
         }
