@@ -226,9 +226,12 @@ def will_come_to(picture: Picture, code: str) -> tuple[Text | None, Text | None]
     box_g = round((number(picture.things, "box_kg") or 30) * 1000)
     n, rest = divmod(low, box_g)
     text = N_(
-        "intake", "{low}–{high} of green; boxes of {box}: {n}, rest {rest}", low=Num(low / 1000), high=kg(high), n=n,
+        "intake", "{low}–{high} of green; boxes of {box}: {n}, rest {rest}, for samples first", low=Num(low / 1000), high=kg(high), n=n,
         box=kg(box_g), rest=kg(rest, 1),
     )  # fmt: skip
+    least_g = round((number(picture.things, "mill_least_kg") or 0) * 1000)
+    if (dry_g or accepted * dry.high) < least_g:
+        text = N_("intake", "{text}; the mill takes no less than {least} dry", text=text, least=kg(least_g))
     return text, N_(
         "intake", "rests on {dry} and {out}", dry=_of_lots(dry, dry_g is not None), out=_of_lots(out, False)
     )

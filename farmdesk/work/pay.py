@@ -105,7 +105,7 @@ def rate_parts(picture: Picture, lot: str, block: str, half_day: str, day: date)
     if base is None:
         raise NotPossible(
             N_("pay", "No picking rate is set, so nothing can be paid by weight."),
-            N_("pay", "Set the rate for a kilogram in the farm's settings."),
+            N_("pay", "Set the rate for a kilogram on the page Farm: r, figures."),
         )
     bonus, limit = (
         number(picture.things, "picking_bonus_local_kg") or 0.0,

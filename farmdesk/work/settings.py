@@ -2,9 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
 from farmdesk.errors import NotPossible
 from farmdesk.picture.things import Things
-from farmdesk.text import N_
+from farmdesk.text import N_, Text
+from farmdesk.units import read_number
+from farmdesk.work.changes import Done, Hand
+
+if TYPE_CHECKING:
+    from farmdesk.work.farm import OpenFarm
 
 DEFAULTS = {
     "crew": "3",
@@ -18,11 +26,85 @@ DEFAULTS = {
     "round_days_low": "14",
     "round_days_high": "21",
     "box_kg": "30",
-    "mill_least_kg": "0",
+    "mill_least_kg": "",
+    "sleep_from_h": "20",
+    "sleep_until_h": "4",
     "bulk_cherry_kg_l": "0.62",  # bulk weights of a farm that has not weighed its own (common practice, no source)
     "bulk_pulped_kg_l": "0.85",
     "pulp_pct": "41",  # of the cherry's weight goes with the pulp: 40 to 43 (general extension figure, from memory)
 }
+MOST_PULP_PCT = 90.0  # something is left of every cherry
+NUMBER, NUMBERS, TEXT = "number", "numbers", "text"
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A figure that a farm may set: its name among the settings, what it is, its unit, and how it is written."""
+
+    name: str
+    label: Text
+    unit: Text | None = None
+    kind: str = NUMBER
+
+
+_MONEY_KG, _MONEY = N_("settings", "money for a kg"), N_("settings", "money")
+_LITRE, _DAYS, _KG = N_("settings", "kg a litre"), N_("settings", "days"), N_("settings", "kg")
+_PERCENT, _HOUR = N_("settings", "%"), N_("settings", "hour of the day")
+FIGURES = (
+    Figure("local_money", N_("settings", "sign of the money"), kind=TEXT),
+    Figure("picking_local_kg", N_("settings", "picking, for ripe cherry"), _MONEY_KG),
+    Figure("picking_bonus_local_kg", N_("settings", "bonus for a clean picking"), _MONEY_KG),
+    Figure("picking_bonus_from_pct", N_("settings", "bonus from so much ripe"), _PERCENT),
+    Figure("day_least_local", N_("settings", "least pay for a day of picking"), _MONEY),
+    Figure("day_work_local", N_("settings", "day work"), _MONEY),
+    Figure("notes_local", N_("settings", "notes and coins, from the largest"), _MONEY, NUMBERS),
+    Figure("unripe_limit_pct", N_("settings", "green fruit at most"), _PERCENT),
+    Figure("weeks_from_flower", N_("settings", "from flowering to harvest"), N_("settings", "weeks")),
+    Figure("round_days_low", N_("settings", "from one round to the next, at least"), _DAYS),
+    Figure("round_days_high", N_("settings", "from one round to the next, at most"), _DAYS),
+    Figure("bulk_cherry_kg_l", N_("settings", "whole cherry"), _LITRE),
+    Figure("bulk_pulped_kg_l", N_("settings", "pulped coffee"), _LITRE),
+    Figure("pulp_pct", N_("settings", "of the cherry goes with the pulp"), _PERCENT),
+    Figure("box_kg", N_("settings", "a box of green coffee"), _KG),
+    Figure("mill_least_kg", N_("settings", "the mill takes at least, dry"), _KG),
+    Figure("crew", N_("settings", "hands that cover the beds"), N_("settings", "people")),
+    Figure("sleep_from_h", N_("settings", "people sleep from"), _HOUR),
+    Figure("sleep_until_h", N_("settings", "until"), _HOUR),
+)
+
+
+def stands(things: Things, name: str) -> str:
+    """What stands for a figure now, as a hand would type it: the farm's own, or what is common; empty for neither."""
+    return things.settings.get(name, DEFAULTS.get(name, ""))
+
+
+def save_figure(farm: OpenFarm, name: str, typed: str, hand: Hand = Hand()) -> Done:
+    """Set one of the figures above; nothing typed takes the farm's own away, and what is common stands again.
+
+    Raises NotPossible for a figure that is not there or what it cannot be, Asked for a number that may be two.
+    """
+    figure = next((one for one in FIGURES if one.name == name), None)
+    if figure is None:
+        raise NotPossible(N_("settings", "There is no such figure; type its number or the beginning of its name."))
+    settings = {key: value for key, value in farm.things.settings.items() if key != name}
+    if typed.strip():
+        settings[name] = _checked(figure, typed, hand)
+    done = farm.save_things(replace(farm.things, settings=settings))
+    label = N_(
+        "settings", "{figure}: {value}", figure=figure.label, value=typed.strip() or N_("settings", "as is common")
+    )
+    return Done(done.changes, done.entries, label, done.inverse)
+
+
+def _checked(figure: Figure, typed: str, hand: Hand) -> str:
+    if figure.kind == TEXT:
+        return typed.strip()
+    parts = typed.split() if figure.kind == NUMBERS else [typed]
+    values = [read_number(part, answers=hand.answers).value for part in parts]
+    most = 100.0 if figure.unit == _PERCENT else 24.0 if figure.unit == _HOUR else float("inf")
+    if not all(0 <= value <= most for value in values) or (figure.kind == NUMBERS and not all(values)):
+        raise NotPossible(N_("settings", "{figure}: “{typed}” cannot be.", figure=figure.label, typed=typed.strip()))
+    return " ".join(f"{value:.10g}" for value in values)
 
 
 def number(things: Things, name: str) -> float | None:
@@ -53,4 +135,6 @@ def kg_a_litre(things: Things, whole: bool) -> float:
     """Kilograms of cherry that fill a litre [kg/L]: whole, or after pulping, for vessels are filled by cherry weight."""
     if whole:
         return number(things, "bulk_cherry_kg_l") or 1.0
-    return (number(things, "bulk_pulped_kg_l") or 1.0) / (1 - (number(things, "pulp_pct") or 0.0) / 100)
+    return (number(things, "bulk_pulped_kg_l") or 1.0) / (
+        1 - min(number(things, "pulp_pct") or 0.0, MOST_PULP_PCT) / 100
+    )

@@ -19,6 +19,7 @@ from farmdesk.work.forecasts import ferment_ready, now_of
 from farmdesk.work.gaps import gaps
 from farmdesk.work.portions import METHOD_WORDS, method_words, place_list, portions
 from farmdesk.work.road import work_day_n
+from farmdesk.work.settings import number
 from farmdesk.work.stories import TodayStory, VesselStory, YardStory
 from farmdesk.work.yard import yard_of
 
@@ -26,7 +27,6 @@ from farmdesk.work.yard import yard_of
 SENSITIVE = ((0.45, 0.2), (0.30, 0.4), (0.20, 0.7), (0.0, 1.0))
 MORNING_C = 20.0  # the air at which the morning's humidity limits are said
 SOON_H = 1.0
-CREW_N = 3
 
 
 def today_story(farm: OpenFarm, at_utc_s: int | None = None) -> TodayStory:
@@ -179,7 +179,7 @@ def _outlook(picture: Picture, today: date) -> Text | None:
 
 def _rain_list(picture: Picture) -> tuple[tuple[tuple[tuple[str, ...], float], ...], float]:
     """Open beds in the order in which covering them saves most for a minute; minutes for the crew."""
-    crew = int(picture.things.settings.get("crew", str(CREW_N)) or CREW_N)
+    crew = max(1, round(number(picture.things, "crew") or 1))
     rows: list[tuple[float, str, float]] = []
     for lot in picture.lots.values():
         for portion in portions(picture, lot):

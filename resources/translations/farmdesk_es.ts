@@ -1153,6 +1153,49 @@
     </message>
 </context>
 <context>
+    <name>FiguresPane</name>
+    <message>
+        <source>A number or the beginning of a name opens a figure; an emptied value is as is common again.</source>
+        <translation>Un número o el comienzo de un nombre abre una cifra; un valor vacío vuelve a lo común.</translation>
+    </message>
+    <message>
+        <source>Each of these can be the farm’s own; papers and forecasts follow at once.</source>
+        <translation>Cada una puede ser propia de la finca; los papeles y pronósticos siguen de inmediato.</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Cifras</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Qué hace</translation>
+    </message>
+    <message>
+        <source>as is common</source>
+        <translation>lo común</translation>
+    </message>
+    <message>
+        <source>figure</source>
+        <translation>cifra</translation>
+    </message>
+    <message>
+        <source>not set</source>
+        <translation>sin poner</translation>
+    </message>
+    <message>
+        <source>own: {n} of {all}</source>
+        <translation>propias: {n} de {all}</translation>
+    </message>
+    <message>
+        <source>stands now</source>
+        <translation>vale ahora</translation>
+    </message>
+    <message>
+        <source>what it is here</source>
+        <translation>cuánto es aquí</translation>
+    </message>
+</context>
+<context>
     <name>FillView</name>
     <message>
         <source>Fill vessels</source>
@@ -2349,6 +2392,10 @@
     <message>
         <source>corrections</source>
         <translation>correcciones</translation>
+    </message>
+    <message>
+        <source>figures</source>
+        <translation>cifras</translation>
     </message>
     <message>
         <source>instruments</source>
@@ -5900,8 +5947,12 @@
         <translation>{lot}, parcela {block}, {day}, {weight}</translation>
     </message>
     <message>
-        <source>{low}–{high} of green; boxes of {box}: {n}, rest {rest}</source>
-        <translation>{low}–{high} de oro; cajas de {box}: {n}, resto {rest}</translation>
+        <source>{low}–{high} of green; boxes of {box}: {n}, rest {rest}, for samples first</source>
+        <translation>{low}–{high} de oro; cajas de {box}: {n}, resto {rest}, primero para muestras</translation>
+    </message>
+    <message>
+        <source>{text}; the mill takes no less than {least} dry</source>
+        <translation>{text}; el beneficio no recibe menos de {least} en seco</translation>
     </message>
     <message>
         <source>{name}</source>
@@ -7361,10 +7412,6 @@
         <translation>No hay precio de corte; no se puede pagar por peso.</translation>
     </message>
     <message>
-        <source>Set the rate for a kilogram in the farm&apos;s settings.</source>
-        <translation>Poner el precio por kilo en los ajustes de la finca.</translation>
-    </message>
-    <message>
         <source>A share of a day lies between nothing and one.</source>
         <translation>Una parte de día está entre nada y uno.</translation>
     </message>
@@ -7375,6 +7422,10 @@
     <message>
         <source>An amount of money must be above nothing.</source>
         <translation>Una cantidad de dinero debe pasar de nada.</translation>
+    </message>
+    <message>
+        <source>Set the rate for a kilogram on the page Farm: r, figures.</source>
+        <translation>Ponga el precio del kilogramo en la página Finca: r, cifras.</translation>
     </message>
     <message>
         <source>The farm has no picker {code}.</source>
@@ -8711,12 +8762,140 @@
 <context>
     <name>settings</name>
     <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
         <source>The setting {name} is “{text}”, which is no list of numbers.</source>
         <translation>El ajuste {name} es “{text}”, que no es una lista de números.</translation>
     </message>
     <message>
         <source>The setting {name} is “{text}”, which is not a number.</source>
         <translation>El ajuste {name} es “{text}”, que no es un número.</translation>
+    </message>
+    <message>
+        <source>There is no such figure; type its number or the beginning of its name.</source>
+        <translation>No hay tal cifra; escriba su número o el comienzo de su nombre.</translation>
+    </message>
+    <message>
+        <source>a box of green coffee</source>
+        <translation>una caja de café oro</translation>
+    </message>
+    <message>
+        <source>as is common</source>
+        <translation>lo común</translation>
+    </message>
+    <message>
+        <source>bonus for a clean picking</source>
+        <translation>bono por corte limpio</translation>
+    </message>
+    <message>
+        <source>bonus from so much ripe</source>
+        <translation>bono desde tanto maduro</translation>
+    </message>
+    <message>
+        <source>day work</source>
+        <translation>jornal</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>from flowering to harvest</source>
+        <translation>de la floración a la cosecha</translation>
+    </message>
+    <message>
+        <source>from one round to the next, at least</source>
+        <translation>de una pasada a la otra, mínimo</translation>
+    </message>
+    <message>
+        <source>from one round to the next, at most</source>
+        <translation>de una pasada a la otra, máximo</translation>
+    </message>
+    <message>
+        <source>green fruit at most</source>
+        <translation>verde, cuando más</translation>
+    </message>
+    <message>
+        <source>hands that cover the beds</source>
+        <translation>manos que tapan las camas</translation>
+    </message>
+    <message>
+        <source>hour of the day</source>
+        <translation>hora del día</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>kg a litre</source>
+        <translation>kg por litro</translation>
+    </message>
+    <message>
+        <source>least pay for a day of picking</source>
+        <translation>pago mínimo por día de corte</translation>
+    </message>
+    <message>
+        <source>money</source>
+        <translation>moneda</translation>
+    </message>
+    <message>
+        <source>money for a kg</source>
+        <translation>moneda por kg</translation>
+    </message>
+    <message>
+        <source>notes and coins, from the largest</source>
+        <translation>billetes y monedas, del mayor al menor</translation>
+    </message>
+    <message>
+        <source>of the cherry goes with the pulp</source>
+        <translation>de la uva se va con la pulpa</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>personas</translation>
+    </message>
+    <message>
+        <source>people sleep from</source>
+        <translation>la gente duerme desde</translation>
+    </message>
+    <message>
+        <source>picking, for ripe cherry</source>
+        <translation>corte, por uva madura</translation>
+    </message>
+    <message>
+        <source>pulped coffee</source>
+        <translation>café despulpado</translation>
+    </message>
+    <message>
+        <source>sign of the money</source>
+        <translation>signo de la moneda</translation>
+    </message>
+    <message>
+        <source>the mill takes at least, dry</source>
+        <translation>el beneficio recibe al menos, seco</translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation>semanas</translation>
+    </message>
+    <message>
+        <source>whole cherry</source>
+        <translation>uva entera</translation>
+    </message>
+    <message>
+        <source>{figure}: {value}</source>
+        <translation>{figure}: {value}</translation>
+    </message>
+    <message>
+        <source>{figure}: “{typed}” cannot be.</source>
+        <translation>{figure}: “{typed}” no puede ser.</translation>
     </message>
 </context>
 <context>

@@ -258,7 +258,9 @@ def test_in_the_past_nothing_can_be_typed(qtbot, window):
 
 
 @pytest.mark.parametrize("scale", [1.0, 1.3])
-@pytest.mark.parametrize("register", ["blocks", "places", "instruments", "methods", "standards", "corrections"])
+@pytest.mark.parametrize(
+    "register", ["blocks", "places", "instruments", "methods", "standards", "corrections", "figures"]
+)
 def test_everything_that_has_the_keys_says_its_name_and_lies_inside(qtbot, window, register, scale):
     look().wear("light", scale)
     pane = go(window, register)
@@ -273,3 +275,28 @@ def test_everything_that_has_the_keys_says_its_name_and_lies_inside(qtbot, windo
     assert boxes
     assert all(box.accessibleName() for box in boxes if box.parent() is pane.row)
     assert window.page.choice.geometry().right() <= window.page.width()
+
+
+def test_a_figure_is_opened_by_its_number_and_set(qtbot, window):
+    pane = go(window, "figures")
+    press(qtbot, KEY.Key_Return)
+    type_keys(qtbot, "2\n")
+    until(qtbot, lambda: pane.correcting == 1)
+    assert pane.row.values()["figure"].endswith("picking, for ripe cherry")
+    press(qtbot, KEY.Key_Return)
+    pane.row.box("value").selectAll()
+    type_keys(qtbot, "7.25\n")
+    until(qtbot, lambda: things(window).settings["picking_local_kg"] == "7.25")
+    assert shown(pane, 1)[1] == "7.25"
+    window.page.setFocus()
+    window.undo()
+    until(qtbot, lambda: things(window).settings["picking_local_kg"] == "6.00")
+
+
+def test_a_figure_is_named_by_its_beginning(qtbot, window):
+    pane = go(window, "figures")
+    press(qtbot, KEY.Key_Return)
+    type_keys(qtbot, "green fruit\n")
+    until(qtbot, lambda: pane.correcting is not None)
+    assert pane.written[pane.correcting].key == "unripe_limit_pct"
+    assert pane.written[pane.correcting].note.endswith("as is common")

@@ -162,7 +162,7 @@ def test_the_farm_says_its_own_words_at_once(typist):
     typist.until(lambda: typist.on("farm") and app.window.page.story is not None)
     typist.type("r")
     typist.until(lambda: typist.on("registers") and app.window.page.pane.story is not None)
-    for _ in range(10):
+    for _ in range(11):
         typist.qtbot.keyClick(typist.focus(), KEY.Key_Right)
     typist.until(lambda: app.window.page.name == "words" and app.window.page.pane.story is not None)
     assert isinstance(app.window.page.pane.story, tuple)

@@ -111,7 +111,7 @@ def test_three_and_five_in_a_hundred_are_no_difference() -> None:
 
 def test_a_lot_comes_to_boxes_by_own_lots_or_says_that_it_rests_on_common_ones(evening: OpenFarm) -> None:
     washed, rests = will_come_to(evening.picture, "25-16W")
-    assert str(washed) == "98–112\u202fkg of green; boxes of 30\u202fkg: 3, rest 8.5\u202fkg"
+    assert str(washed) == "98–112\u202fkg of green; boxes of 30\u202fkg: 3, rest 8.5\u202fkg, for samples first"
     assert str(rests) == "rests on 0.20 of 7 own lots and 0.81 as is common, no own lots yet"
     _, natural = will_come_to(evening.picture, "25-15N")
     assert "0.34 as is common, no own lots yet" in str(natural)

@@ -34,6 +34,7 @@ PANES = {
     "methods": "register_methods:MethodsPane",
     "people": "register_rows:PeoplePane",
     "buyers": "register_rows:RegisterPane",
+    "figures": "register_figures:FiguresPane",
     "words": "register_words:WordsPane",
     "standards": "register_standards:StandardsPane",
 }
@@ -55,7 +56,7 @@ class RegistersPage(Page):
             "blocks": self.tr("blocks"), "places": self.tr("beds and patio"), "vessels": self.tr("vessels"),
             "trays": self.tr("trays"), "instruments": self.tr("instruments"), "checks": self.tr("checks"),
             "corrections": self.tr("corrections"), "methods": self.tr("methods"), "people": self.tr("people"),
-            "buyers": self.tr("buyers"), "words": self.tr("words"), "standards": self.tr("standards"),
+            "buyers": self.tr("buyers"), "figures": self.tr("figures"), "words": self.tr("words"), "standards": self.tr("standards"),
         }  # fmt: skip
         self.choice.offer([(name, names[name]) for name in PANES], self.name)
         self._pane(self.name)

@@ -1,0 +1,85 @@
+"""Figures a farm sets for itself: written as read, refused where they cannot be, as is common where none is set."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+
+from farmdesk import clock
+from farmdesk.errors import Asked, NotPossible
+from farmdesk.work import settings
+from farmdesk.work.changes import Hand
+from farmdesk.work.farm import OpenFarm
+from tests.work.season import instant, new_farm
+
+
+@pytest.fixture
+def farm(tmp_path) -> Iterator[OpenFarm]:
+    with clock.set_to(instant(30, 0)):
+        farm = new_farm(tmp_path)
+        yield farm
+        farm.close()
+
+
+def test_a_figure_is_set_read_and_taken_back(farm: OpenFarm) -> None:
+    assert settings.number(farm.things, "picking_local_kg") is None
+    done = settings.save_figure(farm, "picking_local_kg", "6,50")
+    assert settings.number(farm.things, "picking_local_kg") == 6.5
+    done.inverse(farm)
+    assert settings.number(farm.things, "picking_local_kg") is None
+    assert str(done.label) == "picking, for ripe cherry: 6,50"
+
+
+def test_an_emptied_figure_is_as_is_common(farm: OpenFarm) -> None:
+    settings.save_figure(farm, "unripe_limit_pct", "3")
+    settings.save_figure(farm, "unripe_limit_pct", " ")
+    assert "unripe_limit_pct" not in farm.things.settings
+    assert settings.stands(farm.things, "unripe_limit_pct") == "2.5"
+
+
+def test_notes_are_a_list_and_the_sign_of_the_money_a_word(farm: OpenFarm) -> None:
+    settings.save_figure(farm, "notes_local", "100 20 5 0,25")
+    assert settings.numbers(farm.things, "notes_local") == [100, 20, 5, 0.25]
+    settings.save_figure(farm, "local_money", "Q")
+    assert farm.things.settings["local_money"] == "Q"
+
+
+@pytest.mark.parametrize(
+    ("name", "typed", "sentence"),
+    [
+        ("picking_local_kg", "six", "not a number"),
+        ("picking_local_kg", "-1", "cannot be"),
+        ("unripe_limit_pct", "112", "cannot be"),
+        ("sleep_from_h", "25", "cannot be"),
+        ("notes_local", "100 20 x", "not a number"),
+        ("notes_local", "100 0", "cannot be"),
+        ("favourite_colour", "1", "no such figure"),
+    ],
+)
+def test_what_cannot_be_is_refused(farm: OpenFarm, name: str, typed: str, sentence: str) -> None:
+    before = dict(farm.things.settings)
+    with pytest.raises(NotPossible, match=sentence):
+        settings.save_figure(farm, name, typed)
+    assert farm.things.settings == before
+
+
+def test_a_number_that_may_be_two_is_asked_about(farm: OpenFarm) -> None:
+    with pytest.raises(Asked):
+        settings.save_figure(farm, "day_work_local", "1,250")
+    settings.save_figure(farm, "day_work_local", "1,250", Hand(answers={"comma": "thousands"}))
+    assert settings.number(farm.things, "day_work_local") == 1250
+
+
+def test_every_default_can_be_set_or_is_nobodys_to_set() -> None:
+    assert set(settings.DEFAULTS) - {figure.name for figure in settings.FIGURES} == set()
+
+
+def test_a_figure_of_the_bulk_is_used_at_once(farm: OpenFarm) -> None:
+    assert settings.kg_a_litre(farm.things, whole=True) == 0.62
+    settings.save_figure(farm, "bulk_cherry_kg_l", "0.60")
+    assert settings.kg_a_litre(farm.things, whole=True) == 0.60
+    settings.save_figure(farm, "pulp_pct", "40")
+    assert settings.kg_a_litre(farm.things, whole=False) == pytest.approx(0.85 / 0.6)
+    settings.save_figure(farm, "pulp_pct", "100")
+    assert settings.kg_a_litre(farm.things, whole=False) == pytest.approx(8.5)
