@@ -7,6 +7,7 @@ The marker `N_` is found by Qt's lupdate, so every floor's words reach the trans
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import date, datetime
@@ -202,7 +203,9 @@ def _count(fact: Fact) -> float:
     """How many a fact says there are; what is no whole number counts as many."""
     if isinstance(fact, int):
         return fact
-    return round(fact.value) if isinstance(fact, Num) and not fact.decimals else 0
+    if not isinstance(fact, Num) or fact.decimals or not math.isfinite(fact.value):
+        return 0
+    return round(fact.value)
 
 
 ENGLISH = Words()

@@ -173,3 +173,10 @@ def test_a_day_of_wide_range_is_taken_for_sunny() -> None:
 def test_ragged_and_boundless_input_is_refused(call: Any) -> None:
     with pytest.raises(NotPossible):
         call()
+
+
+@pytest.mark.parametrize("value", [float("inf"), float("-inf"), float("nan"), 1e308])
+def test_a_refusal_of_a_boundless_number_can_be_said(value: float) -> None:
+    with pytest.raises(NotPossible) as refused:
+        air.saturation_kpa(value)
+    assert str(refused.value).startswith("An air temperature")
