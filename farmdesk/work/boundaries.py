@@ -9,7 +9,7 @@ import numpy as np
 
 from farmdesk.errors import NotPossible
 from farmdesk.science import ground
-from farmdesk.text import N_, Num
+from farmdesk.text import N_, Num, Text
 from farmdesk.work.changes import Hand
 from farmdesk.work.guards import ask
 
@@ -21,6 +21,7 @@ DECIMALS = 6  # of a degree, which buyers' papers ask for: Regulation (EU) 2023/
 AREA_APART_FRAC = 0.05  # typed area and boundary may differ by so much (a handheld receiver; common practice)
 FAR_KM = 50.0  # a block further from the farm's others has its numbers swapped
 SHARED_FRAC = 0.02  # of the smaller of two blocks: less is the noise of the receiver (common practice, no source)
+_NUMBER = re.compile(r"[-+]?\d+(?:\.\d+)?")
 
 
 def corners(text: str) -> ground.Corners:
@@ -28,8 +29,7 @@ def corners(text: str) -> ground.Corners:
 
     Raises NotPossible where it is no list of latitudes and longitudes.
     """
-    numbers = re.findall(r"[-+]?\d+(?:\.\d+)?", text)
-    rest = re.sub(r"[-+]?\d+(?:\.\d+)?", "", text)
+    numbers, rest = _NUMBER.findall(text), _NUMBER.sub("", text)
     if re.search(r"[^\s,;/()°]", rest) or len(numbers) % 2:
         raise NotPossible(N_("boundaries", "A boundary is latitude, longitude; and so on: 14.123456, -88.123456; …"))
     found = np.array([float(number) for number in numbers], dtype=np.float64).reshape(-1, 2)
@@ -49,35 +49,37 @@ def check(farm: OpenFarm, block: Block, hand: Hand) -> None:
         raise NotPossible(
             N_("boundaries", "The boundary of block {code} crosses itself; type its corners in order.", code=block.code)
         )
-    others = {b.code: corners(b.boundary) for b in farm.things.blocks.values() if b.code != block.code and b.boundary}
-    far = [code for code, theirs in others.items() if ground.apart_km(own, theirs) > FAR_KM]
-    if far:
-        text = N_(
-            "boundaries", "Block {code} would lie {far} from block {other}. Latitude and longitude swapped?",
-            code=block.code, far=Num(ground.apart_km(own, others[far[0]]), "km"), other=far[0],
-        )  # fmt: skip
+    text = _unlikely(farm, block, own)
+    if text is not None:
         ask(hand, "boundary", f"boundary {block.code}", text)
-        return
+
+
+def _unlikely(farm: OpenFarm, block: Block, own: ground.Corners) -> Text | None:
+    """The first thing that is odd about a boundary, for one question is enough; None where nothing is."""
+    others = {b.code: corners(b.boundary) for b in farm.things.blocks.values() if b.code != block.code and b.boundary}
     for code, theirs in others.items():
-        smaller = min(ground.area_ha(own), ground.area_ha(theirs))
-        if smaller and ground.shared_ha(own, theirs) > SHARED_FRAC * smaller:
-            text = N_(
-                "boundaries", "Blocks {a} and {b} share {area}. Is the boundary right?", a=block.code, b=code,
-                area=Num(ground.shared_ha(own, theirs), "ha", 2),
+        away_km = ground.apart_km(own, theirs)
+        if away_km > FAR_KM:
+            return N_(
+                "boundaries", "Block {code} would lie {far} from block {other}. Latitude and longitude swapped?",
+                code=block.code, far=Num(away_km, "km"), other=code,
             )  # fmt: skip
-            ask(hand, "boundary", f"boundary {block.code}", text)
-            return
     area = ground.area_ha(own)
+    for code, theirs in others.items():
+        shared, smaller = ground.shared_ha(own, theirs), min(area, ground.area_ha(theirs))
+        if smaller and shared > SHARED_FRAC * smaller:
+            return N_(
+                "boundaries", "Blocks {a} and {b} share {area}. Is the boundary right?", a=block.code, b=code,
+                area=Num(shared, "ha", 2),
+            )  # fmt: skip
     if area and block.area_ha and abs(area - block.area_ha) > AREA_APART_FRAC * block.area_ha:
-        text = N_(
+        return N_(
             "boundaries", "The boundary of block {code} holds {area}, but {typed} is typed. Keep both?",
             code=block.code, area=Num(area, "ha", 2), typed=Num(block.area_ha, "ha", 2),
         )  # fmt: skip
-        ask(hand, "boundary", f"boundary {block.code}", text)
-        return
-    if min(len(number.partition(".")[2]) for number in re.findall(r"\d+(?:\.\d+)?", block.boundary)) < DECIMALS:
-        text = N_(
+    if min(len(number.partition(".")[2]) for number in _NUMBER.findall(block.boundary)) < DECIMALS:
+        return N_(
             "boundaries", "A corner of block {code} has fewer than {n} decimals, too few where a plot must be named. Keep it?",
             code=block.code, n=DECIMALS,
         )  # fmt: skip
-        ask(hand, "boundary", f"boundary {block.code}", text)
+    return None

@@ -6,6 +6,7 @@ What the books themselves cannot hold is a doubt of the fold (`picture/fold.py`)
 from __future__ import annotations
 
 from collections.abc import Iterator
+from weakref import WeakKeyDictionary
 
 from farmdesk.clock import DAY_S
 from farmdesk.picture.entries import Check, Platform, Skipped, WeighIn
@@ -17,6 +18,7 @@ from farmdesk.work.stories import Gap
 
 PLATFORM_FRAC, PLATFORM_G = 0.01, 2000  # platform and sacks may differ by 1 % or 2 kg (common practice, no source)
 WEIGHTS = "mass_g"
+_AGAIN: WeakKeyDictionary[Picture, list[tuple[str, int, int, int]]] = WeakKeyDictionary()  # every lot asks for the same
 
 
 def weights_in_doubt(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
@@ -54,24 +56,27 @@ def _platform(picture: Picture, lot: LotPicture) -> Iterator[tuple[float, Gap]]:
             yield float(at[day]), Gap("doubtful", text, lot.code)
 
 
-def _failed(picture: Picture) -> Iterator[tuple[str, int, int, int]]:
+def _failed(picture: Picture) -> list[tuple[str, int, int, int]]:
     """Scales that failed a test weight: code, the last pass before it, the failure, and the pass after it [UTC s]."""
-    for code, tool in picture.things.instruments.items():
-        if tool.quantity != WEIGHTS:
+    if picture in _AGAIN:
+        return _AGAIN[picture]
+    scales = {code for code, tool in picture.things.instruments.items() if tool.quantity == WEIGHTS}
+    found: list[tuple[str, int, int, int]] = []
+    passed: dict[str, int] = {}
+    failed: dict[str, int] = {}
+    for entry in picture.general_of(Check):
+        code, at = entry.body.instrument, entry.happened_utc_s
+        if code not in scales:
             continue
-        passed_utc_s, failed_utc_s = 0, None
-        for entry in picture.general_of(Check):
-            if entry.body.instrument != code:
-                continue
-            at = entry.happened_utc_s
-            if not entry.body.passed:
-                failed_utc_s = failed_utc_s or at
-                continue
-            if failed_utc_s is not None:
-                yield code, passed_utc_s, failed_utc_s, at
-            passed_utc_s, failed_utc_s = at, None
-        if failed_utc_s is not None:
-            yield code, passed_utc_s, failed_utc_s, now_of(picture) + DAY_S
+        if not entry.body.passed:
+            failed.setdefault(code, at)
+            continue
+        if code in failed:
+            found.append((code, passed.get(code, 0), failed.pop(code), at))
+        passed[code] = at
+    found += [(code, passed.get(code, 0), at, now_of(picture) + DAY_S) for code, at in failed.items()]
+    _AGAIN[picture] = found
+    return found
 
 
 def _scales(picture: Picture, lot: LotPicture) -> Iterator[tuple[float, Gap]]:

@@ -27,7 +27,7 @@ DEFAULTS = {
     "round_days_high": "21",
     "box_kg": "30",
     "mill_least_kg": "",
-    "sleep_from_h": "20",
+    "sleep_from_h": "20",  # common practice, no source
     "sleep_until_h": "4",
     "bulk_cherry_kg_l": "0.62",  # bulk weights of a farm that has not weighed its own (common practice, no source)
     "bulk_pulped_kg_l": "0.85",
@@ -138,3 +138,8 @@ def kg_a_litre(things: Things, whole: bool) -> float:
     return (number(things, "bulk_pulped_kg_l") or 1.0) / (
         1 - min(number(things, "pulp_pct") or 0.0, MOST_PULP_PCT) / 100
     )
+
+
+def asleep_h(things: Things) -> tuple[float, float]:
+    """The hours of the day [h] from and until which people sleep."""
+    return number(things, "sleep_from_h") or 0.0, number(things, "sleep_until_h") or 0.0

@@ -148,11 +148,6 @@ def save(farm: OpenFarm, thing: Thing, *, hand: Hand = Hand(), new: bool = False
     return farm.save_things(changed)
 
 
-def save_setting(farm: OpenFarm, name: str, value: str) -> Done:
-    """Set one of the farm's figures or words."""
-    return farm.save_things(replace(farm.things, settings=farm.things.settings | {name: value.strip()}))
-
-
 def save_farm(farm: OpenFarm, changed: Farm) -> Done:
     """Change the farm's own name, days or language of papers; zone and season stay once something is written."""
     now = farm.things.farm

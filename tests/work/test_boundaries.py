@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import replace
 
 import numpy as np
@@ -16,15 +15,6 @@ from farmdesk.work.changes import Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.setup import save
 from tests.published.test_ground import square
-from tests.work.season import instant, new_farm
-
-
-@pytest.fixture
-def farm(tmp_path) -> Iterator[OpenFarm]:
-    with clock.set_to(instant(30, 0)):
-        farm = new_farm(tmp_path)
-        yield farm
-        farm.close()
 
 
 def pasted(plot: np.ndarray, decimals: int = 6) -> str:

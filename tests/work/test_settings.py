@@ -2,24 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 import pytest
 
-from farmdesk import clock
 from farmdesk.errors import Asked, NotPossible
 from farmdesk.work import settings
 from farmdesk.work.changes import Hand
 from farmdesk.work.farm import OpenFarm
-from tests.work.season import instant, new_farm
-
-
-@pytest.fixture
-def farm(tmp_path) -> Iterator[OpenFarm]:
-    with clock.set_to(instant(30, 0)):
-        farm = new_farm(tmp_path)
-        yield farm
-        farm.close()
 
 
 def test_a_figure_is_set_read_and_taken_back(farm: OpenFarm) -> None:

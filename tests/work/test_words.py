@@ -9,7 +9,6 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from farmdesk import clock
 from farmdesk.desk import words as languages
 from farmdesk.errors import NotPossible
 from farmdesk.papers.lot_sheet import write_lot_sheet
@@ -18,17 +17,14 @@ from farmdesk.work import keeping, picking
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.sheet import sheet_story
 from farmdesk.work.words import all_words, drop_word, instead, own_words, save_word
-from tests.work.season import instant, new_farm
+from tests.work.season import instant
 
 BED = N_("gaps", "bed {place}", place="7")
 
 
-@pytest.fixture
-def farm(tmp_path) -> Iterator[OpenFarm]:
-    with clock.set_to(instant(30, 0)):
-        farm = new_farm(tmp_path)
-        yield farm
-        farm.close()
+@pytest.fixture(autouse=True)
+def plain_words() -> Iterator[None]:
+    yield
     languages.wear({})
 
 

@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
 from farmdesk.desk.pages import Action, Desk, Page
-from farmdesk.desk.pages.today import SLEEP_H
 from farmdesk.desk.pages.today_zones import code_list
 from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.clock import LARGE_R_PX, SMALL_R_PX, paint_clock
@@ -37,7 +36,7 @@ class Clocks(Drawn):
         super().__init__(parent)
         self.desk = desk
         self.vessels: Sequence[VesselStory] = ()
-        self.sleep_h = SLEEP_H
+        self.sleep_h = (0.0, 0.0)  # until a story says when people sleep
         self.at_utc_s = 0
         self.held = 0
 
@@ -196,11 +195,10 @@ class FermentsPage(Page):
         self._wanted = ""
 
     def query(self, farm: OpenFarm, at_utc_s: int) -> tuple[TodayStory, tuple[float, float]]:
+        from farmdesk.work.settings import asleep_h
         from farmdesk.work.today import today_story
 
-        settings = farm.things.settings
-        asleep = float(settings.get("sleep_from_h", SLEEP_H[0])), float(settings.get("sleep_until_h", SLEEP_H[1]))
-        return today_story(farm, at_utc_s), asleep
+        return today_story(farm, at_utc_s), asleep_h(farm.things)
 
     def show_story(self, story: Any) -> None:
         day, asleep = story

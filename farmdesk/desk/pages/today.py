@@ -34,7 +34,6 @@ if TYPE_CHECKING:
 LEFT_PX, RIGHT_PX, GUTTER_PX, MARGIN_PX = 352, 362, 32, 20
 MIDDLE_LEAST_PX = 430  # a narrower yard cannot be read: then two columns
 ZONES_LEAST_PX, ZONES_NARROW_PX, ZONES_ROOMY_PX = 340, 400, 560
-SLEEP_H = (20.0, 4.0)  # where the farm has not said when people sleep; common practice, no source
 
 
 class TodayPage(Page):
@@ -57,12 +56,11 @@ class TodayPage(Page):
         self.gaps.answered.connect(self._answer)
 
     def query(self, farm: OpenFarm, at_utc_s: int) -> tuple[TodayStory, Hill, tuple[float, float]]:
+        from farmdesk.work.settings import asleep_h
         from farmdesk.work.today import today_story
 
         blocks = tuple((b.code, b.low_m, b.high_m) for b in farm.things.blocks.values())
-        settings = farm.things.settings
-        asleep = float(settings.get("sleep_from_h", SLEEP_H[0])), float(settings.get("sleep_until_h", SLEEP_H[1]))
-        return today_story(farm, at_utc_s), blocks, asleep
+        return today_story(farm, at_utc_s), blocks, asleep_h(farm.things)
 
     def show_story(self, story: Any) -> None:
         day, hill, asleep = story

@@ -85,7 +85,7 @@ class VesselZone(Zone):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, parent)
-        self.sleep_h = (20.0, 4.0)
+        self.sleep_h = (0.0, 0.0)  # until a story says when people sleep
 
     def natural_px(self) -> int:
         """How high its words and clock stand [px]."""

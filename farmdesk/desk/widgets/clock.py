@@ -19,7 +19,6 @@ from farmdesk.work.stories import VesselStory
 
 SMALL_R_PX, LARGE_R_PX = 82, 140  # on Today, on Ferments
 TURN_PX = 14  # from one day's turn to the next
-SLEEP_FROM_H, SLEEP_UNTIL_H = 20.0, 4.0  # the farm's setting leads; common practice, no source
 ARC_STEP = 4  # of the six steps of water: a tank is wet
 SLICE_H = 6.0
 
@@ -40,7 +39,7 @@ def paint_clock(
     vessel: VesselStory,
     now_utc_s: int,
     time: FarmTime,
-    sleep_h: tuple[float, float] = (SLEEP_FROM_H, SLEEP_UNTIL_H),
+    sleep_h: tuple[float, float],
 ) -> None:
     """Draw a vessel's clock about a middle; the radius in screen pixels. `sleep_h`: from, until [h]."""
     middle = QPointF(x, y)
