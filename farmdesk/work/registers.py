@@ -107,6 +107,9 @@ COLUMNS: dict[str, tuple[Column, ...]] = {
         Column("pay", N_("registers", "pay"), WAY, free=True, ways=(
             ("by weight", N_("registers", "by weight")), ("day work", N_("registers", "day work")),
             ("monthly", N_("registers", "monthly")))),
+        Column("name", N_("registers", "name")),
+        Column("named", N_("registers", "on papers"), YES, ways=YES_NO),
+        Column("born", N_("registers", "born, year"), WHOLE),
     ),
     "methods": (
         Column("letter", N_("registers", "letter"), CODE), Column("name", N_("registers", "name")),
@@ -137,7 +140,7 @@ UNITS = {"_kg_m2": "kg/m²", "_g_kg": "g/kg", "_ha": "ha", "_min": "min", "_frac
          "_s": "h", "_d": "d", "_h": "h", "_c": "°C"}  # fmt: skip
 # What may stay unknown; of anything else that is left empty 0 is kept, and shown as not known.
 OPEN = frozenset(
-    "planted hours_low_h hours_high_h ph_low ph_high ph_target mass_max_c yeast_g_kg rinses_n store_low_wb_frac "
+    "planted born hours_low_h hours_high_h ph_low ph_high ph_target mass_max_c yeast_g_kg rinses_n store_low_wb_frac "
     "store_high_wb_frac".split()
 )
 # Where a thing may be named in a row of the notebook.
@@ -162,7 +165,7 @@ def _typed(column: Column, thing: Any) -> str:
     value = getattr(thing, column.name)
     times = 0.01 if column.name in ("sd", "step") and _is_share(thing) else column.times
     if column.kind == YES:
-        return "yes" if value else "no"
+        return "yes" if value else "" if column.name == "named" else "no"
     if column.kind in (NUMBER, WHOLE):
         empty = value is None or (value == 0 and column.name not in ("x_m", "y_m"))
         return "" if empty else f"{value / times:.6g}"
@@ -313,7 +316,7 @@ def _bare_method() -> dict[str, Any]:
     """A method of which nothing is said yet."""
     given = {"letter": "", "version": 0, "name": "", "whole": False, "sealed": False, "ends_by": "hand"}
     numbers = {"loading_kg_m2": 0.0, "dry_days_max_d": 0, "start_wb_frac": 0.0, "start_wb_sd_frac": 0.0}
-    return {**dict.fromkeys(OPEN - {"planted"}), **given, **numbers}
+    return {**dict.fromkeys(OPEN - {"planted", "born"}), **given, **numbers}
 
 
 def named_n(farm: OpenFarm, register: str, code: str) -> int:
