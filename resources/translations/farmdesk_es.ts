@@ -8585,6 +8585,10 @@
         <translation>El reloj de esta computadora marca {shown}, pero el último renglón se escribió {last}. Poner el reloj en hora; mientras tanto los renglones nuevos llevan fecha {last}.</translation>
     </message>
     <message>
+        <source>This computer’s clock shows {shown}, {n} h after the last row. Where that is wrong, set the clock first.</source>
+        <translation>El reloj de esta computadora marca {shown}, {n} h después de la última fila. Si no es así, ponga primero el reloj en hora.</translation>
+    </message>
+    <message>
         <source>ahead</source>
         <translation>adelante</translation>
     </message>
@@ -9166,6 +9170,10 @@
     <message>
         <source>{n} {n:time|times}; litres not measured</source>
         <translation>{n} {n:vez|veces}; litros no medidos</translation>
+    </message>
+    <message>
+        <source>{results}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{score} at own table, {n} {n:sitting|sittings}: {words}</source>
