@@ -9173,7 +9173,7 @@
     </message>
     <message>
         <source>{results}</source>
-        <translation type="unfinished"></translation>
+        <translation>{results}</translation>
     </message>
     <message>
         <source>{score} at own table, {n} {n:sitting|sittings}: {words}</source>
