@@ -200,6 +200,7 @@ def _sheet(words: argparse.Namespace) -> int:
     from farmdesk.desk.words import words as language
     from farmdesk.papers.lot_sheet import write_lot_sheet
     from farmdesk.work.farm import OpenFarm
+    from farmdesk.work.people import for_papers
     from farmdesk.work.sheet import sheet_story
 
     farm = OpenFarm.open(_path(words), read_only=True)
@@ -207,7 +208,8 @@ def _sheet(words: argparse.Namespace) -> int:
         wear(farm.things.settings)  # the sheet says the farm's own words
         at_utc_s = farm.time.read(words.at) if words.at else None
         story = sheet_story(farm, words.code, at_utc_s)
-        write_lot_sheet(story, language(words.lang), words.to, time=farm.time, paper=words.paper, mono=words.mono)
+        said = for_papers(language(words.lang), farm.things)
+        write_lot_sheet(story, said, words.to, time=farm.time, paper=words.paper, mono=words.mono)
     finally:
         farm.close()
     return 0

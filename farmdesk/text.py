@@ -137,13 +137,15 @@ WEEKDAYS_LONG = (
 class Words:
     """One language: a lookup of templates and the signs of its numbers.
 
-    `lookup(context, english)` answers the translation, or an empty string where there is none.
+    `lookup(context, english)` answers the translation, or an empty string where there is none. `told` says again
+    what a hand wrote, for a paper that leaves out people's names.
     """
 
     lookup: Callable[[str, str], str] = field(default=lambda context, english: "")
     decimal: str = "."
     thousands: str = ","
     language: str = "en"
+    told: Callable[[str], str] = str
 
     def say(self, text: Fact) -> str:
         """The sentence in this language, its facts filled in."""
@@ -162,7 +164,7 @@ class Words:
             return self.moment(text)
         if isinstance(text, Listing):
             return text.sep.join(self.say(item) for item in text.items)
-        return str(text)
+        return self.told(str(text))
 
     def number(self, value: float, decimals: int = 0, unit: str = "", about: bool = False) -> str:
         """`1,960 kg`, `19.7 %`, `≈ 470 L`, with this language's signs."""

@@ -23,6 +23,10 @@ SUFFIXES = frozenset(
 )
 
 _NUMBER = re.compile(r"^([+\-−]?)([0-9][0-9.,\s\u202f]*|[.,][0-9]+)\s*([^\d\s.,].*)?$")
+# Plain, or thousands parted by one and the same sign, with at most one other sign for the decimals.
+_PARTED = re.compile(
+    r"^(?:\d*[.,]?\d*|\d{1,3}(?:,\d{3})+(?:\.\d*)?|\d{1,3}(?:\.\d{3})+(?:,\d*)?|\d{1,3}(?:[\s\u202f]\d{3})+(?:[.,]\d*)?)$"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,8 +49,11 @@ def read_number(typed: str, default_unit: str = "", *, answers: dict[str, str] |
     if not match:
         raise NotPossible(N_("units", "“{typed}” is not a number.", typed=typed.strip()))
     sign, digits, unit = match.groups()
-    digits = re.sub(r"[\s\u202f]", "", digits)
+    digits = digits.strip()
     commas, points = digits.count(","), digits.count(".")
+    if not _PARTED.match(digits):  # two slips of the finger are no thousands: `12..5`, `5 8.1`
+        raise NotPossible(N_("units", "“{typed}” is not a number.", typed=typed.strip()))
+    digits = re.sub(r"[\s\u202f]", "", digits)
     if commas and points:  # the last sign is the decimal one
         decimal = "," if digits.rfind(",") > digits.rfind(".") else "."
         digits = digits.replace("." if decimal == "," else ",", "").replace(",", ".")
@@ -93,9 +100,43 @@ def grams_of(typed: Typed) -> int:
 
 def celsius_of(typed: Typed) -> float:
     """Degrees Celsius [°C] of a typed temperature in C or F."""
-    unit = typed.unit.upper().replace("°", "")
+    unit = typed.unit.upper().replace("°", "").replace("º", "").strip()
     if unit in ("C", ""):
         return typed.value
     if unit == "F":
         return (typed.value - 32.0) * 5.0 / 9.0
     raise NotPossible(N_("units", "“{unit}” is not a temperature; use C or F.", unit=typed.unit))
+
+
+# What else may be written where a unit is expected: how many of the expected one it is. Exact by definition.
+_ALSO: dict[str, dict[str, float]] = {
+    "L": {"l": 1.0, "ml": 0.001, "m³": 1000.0, "m3": 1000.0},
+    "mm": {"mm": 1.0, "cm": 10.0, "in": 25.4},
+    "h": {"h": 1.0, "min": 1 / 60, "d": 24.0},
+    "%": {"%": 1.0, "pct": 1.0},
+    "m": {"m": 1.0, "cm": 0.01},
+    "ha": {"ha": 1.0, "m²": 1e-4, "m2": 1e-4},
+    "°Bx": {"bx": 1.0, "brix": 1.0, "%": 1.0},
+    "": {"ph": 1.0, "aw": 1.0, "g/l": 1.0},
+}
+
+
+def value_of(typed: Typed, unit: str) -> float:
+    """The number in the unit that is expected, whatever unit was written: `68 F` is 20 °C, `900 g` is 0.9 kg.
+
+    Raises NotPossible for a unit that cannot be turned into the expected one: nothing is taken for what it is not.
+    """
+    written = typed.unit.strip().casefold().lstrip("°º").strip()
+    if typed.unit == unit or written in ("", unit.casefold().lstrip("°")):
+        return typed.value
+    if unit == "°C":
+        return celsius_of(typed)
+    factor = _ALSO.get(unit, {}).get(written)
+    if unit.casefold() in GRAMS and written in GRAMS:
+        factor = GRAMS[written] / GRAMS[unit.casefold()]
+    if factor is None:
+        text = N_("units", "“{typed}” is in another unit; this is read in {unit}.", typed=typed.text, unit=unit)
+        if not unit:
+            text = N_("units", "“{typed}” has a unit; this is read without one.", typed=typed.text)
+        raise NotPossible(text)
+    return typed.value * factor

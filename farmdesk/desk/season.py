@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING
 from farmdesk import clock
 from farmdesk.clock import FarmTime
 from farmdesk.desk.pages import Desk
-from farmdesk.text import N_, Moment, Text
-from farmdesk.work.seasons import clock_behind, opens_at
+from farmdesk.text import N_, Moment, Num, Text
+from farmdesk.work.seasons import clock_behind, clock_leapt_h, opens_at
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
@@ -25,7 +25,7 @@ class Opened:
     last_written_utc_s: int
     opens_at_utc_s: int | None
     held: Text | None
-    behind: Text | None
+    behind: Text | None  # of a clock that stands before the last row, or long after it
     kept: Text | None = None  # of a sheet that was not finished
     past: bool = False  # a season that was opened only to be read
     settings: Mapping[str, str] = field(default_factory=dict)
@@ -36,6 +36,7 @@ def facts(farm: OpenFarm) -> Opened:
     from farmdesk.work.weigh_grid import kept_of
 
     last, practice = farm.picture.book.last_written_utc_s, farm.things.farm.practice
+    kept = kept_of(farm.picture, clock.now()) if not practice else None
     behind = None
     if not practice and clock_behind(last):
         behind = N_(
@@ -44,11 +45,15 @@ def facts(farm: OpenFarm) -> Opened:
             shown=Moment(farm.time.local(clock.now()), year=True),
             last=Moment(farm.time.local(last), year=True),
         )
+    elif not practice and kept is None and (leapt_h := clock_leapt_h(last)):
+        behind = N_(
+            "season", "This computer’s clock shows {shown}, {n} h after the last row. Where that is wrong, set the clock first.",
+            shown=Moment(farm.time.local(clock.now()), weekday=True, year=True), n=Num(leapt_h),
+        )  # fmt: skip
     past = farm.reading_only and farm.file.held is None
     held = farm.file.held.sentence(farm.time) if farm.file.held is not None else None
     if past:
         held = N_("season", "Season {code} is only read here; nothing can be written.", code=farm.things.farm.season)
-    kept = kept_of(farm.picture, clock.now()) if not practice else None
     if kept is not None:
         kept = N_("season", "Picking, weigh-in: {kept}.", kept=kept)
     opens = opens_at(farm.things, farm.time)

@@ -28,7 +28,7 @@ from farmdesk.papers.letters import (
 )
 from farmdesk.papers.page import Target
 from farmdesk.papers.place import Box
-from farmdesk.papers.yard import paint_yard
+from farmdesk.papers.yard import BAR_PT, paint_measure, paint_yard
 from farmdesk.science.gas import DANGER_PPM, DAY_LIMIT_PPM
 from farmdesk.text import N_, Day, Fact, Listing, Moment, Num, Text, Words, kg
 from farmdesk.work.stories import Lying, TodayStory, VesselStory
@@ -372,6 +372,9 @@ def _rain(sheet: CrewPaper) -> None:
         return
     sheet.rule()
     legend = sheet.say(N_("papers", "darker: more water, in %; dashed: free; north ↑"))
-    size, broken = fitted(legend, 10, sheet.width)
+    size, broken = fitted(legend, 10, sheet.width - BAR_PT - 40)
     paint_lines(page, sheet.left, sheet.y, broken, size, SANS, "ink2")
-    paint_yard(page, Box(room.left, sheet.y + 16, room.right, room.bottom), story.yard, sheet.words)
+    top = sheet.y + 4 + LEADING * size * len(broken)
+    metre_pt = paint_yard(page, Box(room.left, top, room.right, room.bottom), story.yard, sheet.words)
+    if metre_pt:
+        paint_measure(page, sheet.right, sheet.y + size, metre_pt)

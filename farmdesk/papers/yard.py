@@ -14,11 +14,17 @@ from farmdesk.work.stories import YardPlace, YardStory
 NUMBER_PT, ROOM_PT = 10.0, 33.0  # numbers, and the room for numbers and brackets above and below
 
 
-def paint_yard(page: Page, box: Box, story: YardStory, words: Words) -> None:
-    """Paint the beds and what lies on them into a rectangle; free beds are dashed, more water is darker."""
+BAR_PT = 90.0  # at most so long is the measure beside the plan
+
+
+def paint_yard(page: Page, box: Box, story: YardStory, words: Words) -> float:
+    """Paint the beds and what lies on them into a rectangle; free beds are dashed, more water is darker.
+
+    Returns how long a metre of the yard is on the paper [pt]; 0 where there is nothing to paint.
+    """
     beds = [place for place in story.places if place.kind == "bed" or place.lying]
     if not beds or story.width_m <= 0 or story.depth_m <= 0:
-        return
+        return 0.0
     marks = [mark for mark in story.marks if mark.kind == "store"]
     low = min(place.y_m for place in beds)
     high = max(place.y_m + place.depth_m for place in beds)
@@ -47,6 +53,15 @@ def paint_yard(page: Page, box: Box, story: YardStory, words: Words) -> None:
         upper = places[0].y_m + places[0].depth_m / 2 > middle
         foot = at(0, places[0].y_m + (places[0].depth_m if upper else 0))[1]
         _names(page, places, foot, -1 if upper else 1, lambda x_m: at(x_m, 0)[0], box)
+    return scale
+
+
+def paint_measure(page: Page, right: float, y: float, metre_pt: float) -> None:
+    """So many metres of the yard as a line on the paper, to lay a rule to; it ends at `right` [pt]."""
+    long_m = next((n for n in (20, 10, 5, 2) if n * metre_pt <= BAR_PT), 1)
+    left = right - long_m * metre_pt
+    page.course([(left, y - 3), (left, y), (right, y), (right, y - 3)], 0.9)
+    page.text(left - 5, y, page.words.number(long_m, 0, "m"), LEAST_PT, align="right")
 
 
 def _bed(page: Page, there: Box, place: YardPlace) -> None:

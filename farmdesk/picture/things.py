@@ -105,9 +105,14 @@ class Tray:
 
 @dataclass(frozen=True, slots=True)
 class Person:
+    """A code that papers show. The name stays in the season file unless `named` is ticked; so does the year of birth."""
+
     code: str
     role: str
     pay: str = ""
+    name: str = ""
+    named: bool = False
+    born: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

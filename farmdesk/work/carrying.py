@@ -27,11 +27,12 @@ from farmdesk.picture.entries import (
     Posting,
 )
 from farmdesk.picture.picture import fold
-from farmdesk.picture.things import Farm, Things
+from farmdesk.picture.things import Farm, Person, Things
 from farmdesk.text import N_, Num, Text
 from farmdesk.work.changes import Changes, Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import ask
+from farmdesk.work.people import coded, shown
 from farmdesk.work.setup import free_path
 
 PIECE = 20_000
@@ -56,7 +57,7 @@ def cell(value: object) -> object:
 def export_all(farm: OpenFarm, folder: Path, on_progress: Callable[[int], bool] | None = None) -> Exported:
     """Everything as CSV, a table for each kind of paper and of thing, and once as JSON.
 
-    Instants are ISO with the farm's offset. Raises FileTrouble where the folder cannot be written; NotPossible
+    Instants are ISO with the farm's offset. Nobody is named who is not ticked. Raises FileTrouble where the folder cannot be written; NotPossible
     where it holds something already.
     """
     if folder.exists() and any(folder.iterdir()):
@@ -77,16 +78,19 @@ def export_all(farm: OpenFarm, folder: Path, on_progress: Callable[[int], bool] 
 def _export(farm: OpenFarm, folder: Path, on_progress: Callable[[int], bool] | None) -> Exported:
     entries = farm.file.entries()
     struck = farm.picture.book.struck
+    people = farm.things.people
+    leaving = replace(farm.things, people={code: shown(person) for code, person in people.items()})
     rows_n = tables = 0
     for kind in KINDS:
         own = [e for e in entries if type(e.body) is kind]
         if own:
-            rows_n += _table(folder / f"{_snake(kind.__name__)}.csv", [_row(farm, e, e.id in struck) for e in own])
+            rows = [_unnamed(_row(farm, e, e.id in struck), people) for e in own]
+            rows_n += _table(folder / f"{_snake(kind.__name__)}.csv", rows)
             tables += 1
         if on_progress and not on_progress(rows_n):
             return Exported(folder, tables, rows_n)
-    for register in fields(farm.things):
-        values = getattr(farm.things, register.name)
+    for register in fields(leaving):
+        values = getattr(leaving, register.name)
         if register.name == "farm":
             things = [asdict(values)]
         elif register.name == "settings":
@@ -98,11 +102,22 @@ def _export(farm: OpenFarm, folder: Path, on_progress: Callable[[int], bool] | N
             tables += 1
     rows_n += _logger(farm, folder / "logger_rows.csv", [e for e in entries if type(e.body) is LoggerFile])
     document = {
-        "things": asdict(farm.things),
-        "entries": [{"kind": type(e.body).__name__, **_plain(e), "struck": e.id in struck} for e in entries],
+        "things": asdict(leaving),
+        "entries": [
+            _unnamed({"kind": type(e.body).__name__, **_plain(e), "struck": e.id in struck}, people) for e in entries
+        ],
     }
     (folder / "season.json").write_text(json.dumps(document, ensure_ascii=False, indent=1), encoding="utf-8")
     return Exported(folder, tables, rows_n)
+
+
+def _unnamed(value: Any, people: dict[str, Person]) -> Any:
+    """The same, with the code in place of every name that may not leave the farm."""
+    if isinstance(value, str):
+        return coded(value, people)
+    if isinstance(value, dict):
+        return {name: _unnamed(part, people) for name, part in value.items()}
+    return [_unnamed(part, people) for part in value] if isinstance(value, list) else value
 
 
 def _snake(name: str) -> str:

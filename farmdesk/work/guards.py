@@ -10,7 +10,7 @@ from farmdesk import clock
 from farmdesk.errors import Answer, Asked, NotPossible, Question
 from farmdesk.picture.fold import LotPicture
 from farmdesk.text import N_, Moment, Num, Text, kg
-from farmdesk.units import Typed, grams_of, read_number
+from farmdesk.units import Typed, grams_of, read_number, value_of
 from farmdesk.work.changes import Hand
 from farmdesk.work.farm import OpenFarm
 
@@ -40,28 +40,28 @@ def weight(typed: str, hand: Hand, about: str = "weight") -> tuple[int, str]:
 
 def share(typed: str, hand: Hand, about: str = "moisture") -> tuple[float, str]:
     """A fraction 0..1 of a percentage as typed. Raises NotPossible beyond 0 to 100 %."""
-    read = read_number(typed, "%", answers=hand.answers)
-    if not 0.0 <= read.value <= 100.0:
+    value = value_of(read_number(typed, "%", answers=hand.answers), "%")
+    if not 0.0 <= value <= 100.0:
         raise NotPossible(
-            N_("guards", "{value} cannot be: a percentage lies between 0 and 100.", value=Num(read.value, "%", 1))
+            N_("guards", "{value} cannot be: a percentage lies between 0 and 100.", value=Num(value, "%", 1))
         )
-    return read.value / 100.0, typed.strip()
+    return value / 100.0, typed.strip()
 
 
 def between(typed: str, low: float, high: float, unit: str, hand: Hand) -> tuple[float, str]:
-    """A number that must lie in a range by itself, in `unit`. Raises NotPossible outside it."""
-    read = read_number(typed, unit, answers=hand.answers)
-    if not low <= read.value <= high:
+    """A number that must lie in a range by itself, in `unit`, whatever unit it was written in. Raises NotPossible."""
+    value = value_of(read_number(typed, unit, answers=hand.answers), unit)
+    if not low <= value <= high:
         raise NotPossible(
             N_(
                 "guards",
                 "{value} cannot be: it must lie between {low} and {high}.",
-                value=Num(read.value, unit, 2 if abs(read.value) < 20 else 0),
+                value=Num(value, unit, 2 if abs(value) < 20 else 0),
                 low=Num(low, unit, 0 if low == int(low) else 1),
                 high=Num(high, unit, 0 if high == int(high) else 1),
             )
         )
-    return read.value, typed.strip()
+    return value, typed.strip()
 
 
 def not_ahead(farm: OpenFarm, at_utc_s: int, hand: Hand) -> None:

@@ -60,7 +60,8 @@ class NotebookRow:
     """One row: when it was written and when it happened [UTC s], by whom, of what, in words.
 
     `struck` tells why it counts no more ("" where no reason was given); None: it counts. `ids` are all rows
-    of the act, struck and brought back together; a strike itself has none, so it is not struck by hand.
+    of the act, struck and brought back together; a strike itself has none, so it is not struck by hand. `places`
+    are all beds, vessels and heaps that the row names.
     """
 
     id: str
@@ -75,6 +76,7 @@ class NotebookRow:
     note: str
     struck: str | None
     ids: tuple[str, ...]
+    places: tuple[str, ...] = ()
 
 
 def notebook_rows(farm: OpenFarm, at_utc_s: int | None = None) -> list[NotebookRow]:
@@ -104,9 +106,15 @@ def notebook_rows(farm: OpenFarm, at_utc_s: int | None = None) -> list[NotebookR
                 entry.note,
                 reasons.get(entry.id) if entry.id in book.struck else None,
                 () if isinstance(body, Strike) else ids,
+                _places(struck_text.body if struck_text else body),
             )
         )
     return rows
+
+
+def _places(body: Body) -> tuple[str, ...]:
+    moved = (posting.account for posting in getattr(body, "postings", ()) if posting.account[:1] not in "<>")
+    return tuple(dict.fromkeys((*filter(None, (getattr(body, "place", ""),)), *getattr(body, "places", ()), *moved)))
 
 
 def strike_rows(farm: OpenFarm, ids: tuple[str, ...], reason: str) -> Done:

@@ -13,7 +13,7 @@ from typing import Any, cast
 from farmdesk.errors import Answer, NotPossible
 from farmdesk.picture.things import Instrument, Method, Things
 from farmdesk.text import N_, Listing, Text
-from farmdesk.units import read_number
+from farmdesk.units import read_number, value_of
 from farmdesk.work import setup
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
@@ -107,6 +107,9 @@ COLUMNS: dict[str, tuple[Column, ...]] = {
         Column("pay", N_("registers", "pay"), WAY, free=True, ways=(
             ("by weight", N_("registers", "by weight")), ("day work", N_("registers", "day work")),
             ("monthly", N_("registers", "monthly")))),
+        Column("name", N_("registers", "name")),
+        Column("named", N_("registers", "on papers"), YES, ways=YES_NO),
+        Column("born", N_("registers", "born, year"), WHOLE),
     ),
     "methods": (
         Column("letter", N_("registers", "letter"), CODE), Column("name", N_("registers", "name")),
@@ -132,10 +135,12 @@ COLUMNS: dict[str, tuple[Column, ...]] = {
 }  # fmt: skip
 NAMES = tuple(COLUMNS)
 _CLASS: dict[str, type] = {room: kind for kind, room in REGISTERS.items()}
-UNITS = ("", "%", "m", "ha", "l", "L", "g", "min", "h", "d", "°C", "C", "kg/m²")  # others would be taken for these
+# The unit a box is read in, by how its field is called; another one is turned into it, or refused.
+UNITS = {"_kg_m2": "kg/m²", "_g_kg": "g/kg", "_ha": "ha", "_min": "min", "_frac": "%", "_m": "m", "_l": "L", "_g": "g",
+         "_s": "h", "_d": "d", "_h": "h", "_c": "°C"}  # fmt: skip
 # What may stay unknown; of anything else that is left empty 0 is kept, and shown as not known.
 OPEN = frozenset(
-    "planted hours_low_h hours_high_h ph_low ph_high ph_target mass_max_c yeast_g_kg rinses_n store_low_wb_frac "
+    "planted born hours_low_h hours_high_h ph_low ph_high ph_target mass_max_c yeast_g_kg rinses_n store_low_wb_frac "
     "store_high_wb_frac".split()
 )
 # Where a thing may be named in a row of the notebook.
@@ -160,7 +165,7 @@ def _typed(column: Column, thing: Any) -> str:
     value = getattr(thing, column.name)
     times = 0.01 if column.name in ("sd", "step") and _is_share(thing) else column.times
     if column.kind == YES:
-        return "yes" if value else "no"
+        return "yes" if value else "" if column.name == "named" else "no"
     if column.kind in (NUMBER, WHOLE):
         empty = value is None or (value == 0 and column.name not in ("x_m", "y_m"))
         return "" if empty else f"{value / times:.6g}"
@@ -222,9 +227,10 @@ def _read(column: Column, text: str, hand: Hand) -> Any:
         if not text:
             return None
         number = read_number(text, answers=hand.answers)
-        if number.unit not in UNITS:
-            raise NotPossible(N_("registers", "{box}: “{typed}” is in another unit.", box=column.label, typed=text))
-        value = number.value * column.times
+        unit = next((unit for end, unit in UNITS.items() if column.name.endswith(end)), "")
+        of_it = column.name == "usable_l" and number.unit == "%"  # a part of what the vessel holds
+        plain = column.name in ("sd", "step")  # in whatever unit the instrument shows
+        value = (number.value if of_it or plain else value_of(number, unit)) * column.times
         if column.kind == WHOLE and value != round(value):
             raise NotPossible(N_("registers", "{box}: “{typed}” is no whole number.", box=column.label, typed=text))
         return round(value) if column.kind == WHOLE or column.name == "clock_shift_s" else value
@@ -310,7 +316,7 @@ def _bare_method() -> dict[str, Any]:
     """A method of which nothing is said yet."""
     given = {"letter": "", "version": 0, "name": "", "whole": False, "sealed": False, "ends_by": "hand"}
     numbers = {"loading_kg_m2": 0.0, "dry_days_max_d": 0, "start_wb_frac": 0.0, "start_wb_sd_frac": 0.0}
-    return {**dict.fromkeys(OPEN - {"planted"}), **given, **numbers}
+    return {**dict.fromkeys(OPEN - {"planted", "born"}), **given, **numbers}
 
 
 def named_n(farm: OpenFarm, register: str, code: str) -> int:

@@ -8,13 +8,14 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from farmdesk import clock, paths
-from farmdesk.clock import FarmTime
+from farmdesk.clock import HOUR_S, FarmTime
 from farmdesk.errors import FileTrouble, Problem
 from farmdesk.notebook.steps import steps
 from farmdesk.picture.things import Things
 from farmdesk.text import N_
 
 SUFFIX = ".season"
+NIGHT_H = 12  # a longer silence is said when a season is opened: the clock may have leapt (the farm's habit)
 OPENS_AT = "opens_at"  # a setting: farm time, ISO
 
 
@@ -57,6 +58,12 @@ def opens_at(things: Things, time: FarmTime) -> int | None:
 def clock_behind(last_written_utc_s: int) -> bool:
     """Whether the computer's clock stands before the last row that was written."""
     return clock.now() < last_written_utc_s - 60
+
+
+def clock_leapt_h(last_written_utc_s: int) -> int:
+    """How many hours [h] the computer's clock stands after the last row; 0 where that is no more than a night."""
+    ahead_s = clock.now() - last_written_utc_s
+    return ahead_s // HOUR_S if last_written_utc_s and ahead_s > NIGHT_H * HOUR_S else 0
 
 
 def _build(path: Path, until_utc_s: int | None = None) -> None:

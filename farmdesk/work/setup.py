@@ -184,6 +184,14 @@ def _block(farm: OpenFarm, block: Block, hand: Hand) -> None:
     boundaries.check(farm, block, hand)
 
 
+def _person(farm: OpenFarm, person: Person, hand: Hand) -> None:
+    this_year = farm.time.local(farm.written_now()).year
+    if person.born is not None and not this_year - 110 <= person.born <= this_year:
+        raise NotPossible(N_("setup", "Nobody at work was born in {year}.", year=person.born))
+    if person.named and not person.name:
+        raise NotPossible(N_("setup", "{code} has no name that could stand on papers.", code=person.code))
+
+
 def _vessel(farm: OpenFarm, vessel: Vessel, hand: Hand) -> None:
     if vessel.gross_l <= 0 or vessel.usable_l <= 0:
         raise NotPossible(N_("setup", "Vessel {code} needs its volume in litres.", code=vessel.code))
@@ -251,6 +259,7 @@ _CHECKS: dict[type, Callable[[OpenFarm, Any, Hand], None]] = {
     Place: _place,
     Method: _method,
     Tray: _tray,
+    Person: _person,
 }
 
 

@@ -47,6 +47,7 @@ from farmdesk.work.goodhours import GoodHours
 from farmdesk.work.lots import deviations, lot_of
 from farmdesk.work.portions import form_words, method_words, place_list, rain_days, state_of, where
 from farmdesk.work.reading_in import coverage_frac
+from farmdesk.work.standards import judged
 from farmdesk.work.stories import SheetStory, Weight
 from farmdesk.work.strips import lot_strip
 
@@ -303,7 +304,7 @@ def _green(picture: Picture, lot: LotPicture, state: str) -> tuple[Line, ...]:
     ):
         found = [e.body.value for e in lot.of(Reading) if e.body.quantity == quantity]
         rows.append((head, N_("sheet", "{value}", value=Num(found[-1], unit, decimals)) if found else None))
-    rows.append((N_("sheet", "defects"), _defects(lot)))
+    rows.append((N_("sheet", "defects"), _defects(picture, lot)))
     rows.append((N_("sheet", "cup"), _cup(lot)))
     top = lot.balance.get(TOP, 0)
     if top_g(lot) is not None:
@@ -330,11 +331,13 @@ def _green(picture: Picture, lot: LotPicture, state: str) -> tuple[Line, ...]:
     return tuple(rows)
 
 
-def _defects(lot: LotPicture) -> Text | None:
+def _defects(picture: Picture, lot: LotPicture) -> Text | None:
     counts = lot.of(Defects)
     if not counts:
         return None
     body = counts[-1].body
+    if by_tables := judged(picture.things, body):
+        return N_("sheet", "{results}", results=Listing(by_tables, "; "))
     facts: dict[str, Fact] = {"grams": Num(body.sample_g, "g"), "standard": body.standard}
     if body.full_n is not None and f"{body.sample_g} g" in body.standard:
         return N_("sheet", "{n} full, {standard}", n=Num(body.full_n), standard=body.standard)

@@ -6,8 +6,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from farmdesk.errors import NotPossible
+from farmdesk.picture.entries import Defects
 from farmdesk.picture.things import Things
-from farmdesk.science.defects import KINDS, Item, Standard, standards
+from farmdesk.science.defects import KINDS, Item, Standard, judge, standards
 from farmdesk.text import N_, Text
 from farmdesk.units import read_number
 from farmdesk.work.changes import Done, Hand
@@ -63,6 +64,21 @@ def farm_standards(things: Things) -> Mapping[str, Standard]:
         OWN, label, table.sample_g, table.rule == "floor", False, items, (), table.source, table.year, note
     )  # fmt: skip
     return {**standards(), OWN: own}
+
+
+def judged(things: Things, count: Defects) -> tuple[Text, ...]:
+    """One count of kinds by every table it is judged by, each result with the table's name.
+
+    The table named in the count comes first, then those of the setting `standards`, then the farm's own; nothing
+    where only a result was written, or a kind is counted that no table knows.
+    """
+    tables = farm_standards(things)
+    counts = {line.name: round(line.value) for line in count.counts}
+    if not counts or counts.keys() - KINDS.keys():
+        return ()
+    named = [key for key, table in tables.items() if count.standard in (key, str(table.label))]
+    keys = dict.fromkeys([*named, *things.settings.get("standards", "").split(), OWN])
+    return tuple(judge(counts, count.sample_g, tables[key]).text for key in keys if key in tables)
 
 
 def save_table(farm: OpenFarm, values: Mapping[str, str], rule: str, hand: Hand = Hand()) -> Done:

@@ -2196,12 +2196,28 @@
 <context>
     <name>PeoplePane</name>
     <message>
-        <source>Codes, never names: what stands here may stand on papers.</source>
-        <translation>Códigos, nunca nombres: lo que está aquí puede salir en los papeles.</translation>
+        <source>All people</source>
+        <translation>Toda la gente</translation>
+    </message>
+    <message>
+        <source>Papers show the code. A name leaves the farm only where “on papers” says yes; a year of birth never.</source>
+        <translation>Los papeles muestran la clave. Un nombre sale de la finca solo donde “en papeles” dice sí; un año de nacimiento, nunca.</translation>
     </message>
     <message>
         <source>People</source>
         <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Under 18 no hazardous work (ILO convention 182); local rules may say more.</source>
+        <translation>Menores de 18, ningún trabajo peligroso (convenio 182 de la OIT); las reglas locales pueden decir más.</translation>
+    </message>
+    <message>
+        <source>codes</source>
+        <translation>claves</translation>
+    </message>
+    <message>
+        <source>may be under 18: {codes}</source>
+        <translation>puede tener menos de 18: {codes}</translation>
     </message>
 </context>
 <context>
@@ -2656,8 +2672,8 @@
         <translation>Buscar en el cuaderno</translation>
     </message>
     <message>
-        <source>s: lot, person, place, word</source>
-        <translation>s: lote, persona, lugar, palabra</translation>
+        <source>s: lot, person, b12, 23 Jan, word</source>
+        <translation>s: lote, persona, b12, 23 ene, palabra</translation>
     </message>
 </context>
 <context>
@@ -7945,6 +7961,10 @@
         <translation>parcela</translation>
     </message>
     <message>
+        <source>born, year</source>
+        <translation>nació, año</translation>
+    </message>
+    <message>
         <source>boundary</source>
         <translation>lindero</translation>
     </message>
@@ -8131,6 +8151,10 @@
     <message>
         <source>none</source>
         <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>on papers</source>
+        <translation>en papeles</translation>
     </message>
     <message>
         <source>organic</source>
@@ -8323,10 +8347,6 @@
     <message>
         <source>yes</source>
         <translation>sí</translation>
-    </message>
-    <message>
-        <source>{box}: “{typed}” is in another unit.</source>
-        <translation>{box}: «{typed}» está en otra unidad.</translation>
     </message>
     <message>
         <source>{box}: “{typed}” is no whole number.</source>
@@ -8563,6 +8583,10 @@
     <message>
         <source>This computer’s clock shows {shown}, but the last row was written {last}. Set the clock; until then new rows are dated {last}.</source>
         <translation>El reloj de esta computadora marca {shown}, pero el último renglón se escribió {last}. Poner el reloj en hora; mientras tanto los renglones nuevos llevan fecha {last}.</translation>
+    </message>
+    <message>
+        <source>This computer’s clock shows {shown}, {n} h after the last row. Where that is wrong, set the clock first.</source>
+        <translation>El reloj de esta computadora marca {shown}, {n} h después de la última fila. Si no es así, ponga primero el reloj en hora.</translation>
     </message>
     <message>
         <source>ahead</source>
@@ -8933,6 +8957,10 @@
         <translation>El método {letter} necesita una hora límite: “hasta que huela bien” no es límite.</translation>
     </message>
     <message>
+        <source>Nobody at work was born in {year}.</source>
+        <translation>Nadie que trabaje nació en {year}.</translation>
+    </message>
+    <message>
         <source>Of {gross} not {usable} can be used.</source>
         <translation>De {gross} no se pueden usar {usable}.</translation>
     </message>
@@ -8959,6 +8987,10 @@
     <message>
         <source>{a} would lie over {b} on the plan. Is that right?</source>
         <translation>{a} quedaría encima de {b} en el plano. ¿Está bien?</translation>
+    </message>
+    <message>
+        <source>{code} has no name that could stand on papers.</source>
+        <translation>{code} no tiene nombre que pueda ir en papeles.</translation>
     </message>
     <message>
         <source>{code} is taken already.</source>
@@ -9138,6 +9170,10 @@
     <message>
         <source>{n} {n:time|times}; litres not measured</source>
         <translation>{n} {n:vez|veces}; litros no medidos</translation>
+    </message>
+    <message>
+        <source>{results}</source>
+        <translation>{results}</translation>
     </message>
     <message>
         <source>{score} at own table, {n} {n:sitting|sittings}: {words}</source>
@@ -9900,6 +9936,14 @@
     <message>
         <source>{n}</source>
         <translation>{n}</translation>
+    </message>
+    <message>
+        <source>“{typed}” has a unit; this is read without one.</source>
+        <translation>“{typed}” lleva unidad; esto se lee sin ella.</translation>
+    </message>
+    <message>
+        <source>“{typed}” is in another unit; this is read in {unit}.</source>
+        <translation>“{typed}” está en otra unidad; esto se lee en {unit}.</translation>
     </message>
     <message>
         <source>“{typed}” is not a number.</source>

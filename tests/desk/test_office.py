@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QFont
@@ -61,6 +63,23 @@ def test_searching_narrows_and_escape_widens(qtbot, window):
     qtbot.keyClick(page.search, KEY.Key_Escape)
     assert len(page.seen) == len(page.all)
     assert page.rows.hasFocus()
+
+
+def test_a_bed_and_a_day_are_found_whole(qtbot, window):
+    page = page_of(window, "notebook")
+    page.search.setText("b17 12 jan")
+    rows = [line.row for line in page.seen]
+    assert rows
+    assert all("17" in row.places for row in rows)
+    time = window.desk.time
+    assert all(date(2025, 1, 12) in (time.calendar_day(row.happened_utc_s), time.farm_day(row.happened_utc_s),
+                           time.farm_day(row.written_utc_s)) for row in rows)  # fmt: skip
+    page.search.setText("12 jan")
+    assert len(page.seen) > len(rows)
+    page.search.setText("b99")
+    assert not page.seen
+    page.search.setText("B1 9 jan 25-14X")  # and a barrel by its name
+    assert {line.row.place for line in page.seen} >= {"B1"}
 
 
 def test_a_row_is_struck_with_a_reason_and_brought_back(qtbot, window, at):

@@ -300,3 +300,12 @@ def test_a_figure_is_named_by_its_beginning(qtbot, window):
     until(qtbot, lambda: pane.correcting is not None)
     assert pane.written[pane.correcting].key == "unripe_limit_pct"
     assert pane.written[pane.correcting].note.endswith("as is common")
+
+
+def test_a_person_who_may_be_under_age_is_marked(qtbot, window):
+    pane = go(window, "people")
+    press(qtbot, KEY.Key_Return)
+    type_keys(qtbot, "P90\n1\n1\nRosa Vega\nno\n2009\n")
+    person = things(window).people["P90"]
+    assert (person.name, person.named, person.born) == ("Rosa Vega", False, 2009)
+    until(qtbot, lambda: [row.key for row in pane.written if row.doubtful] == ["P90"])

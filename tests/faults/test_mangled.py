@@ -18,7 +18,7 @@ from tests.notebook.made import day, logger_entry, season
 from tests.notebook.test_logger_rows import rows
 
 PAGE = 4096
-FILES_N = 300
+FILES_N, MANY_N = 300, 10_000
 
 
 def mangled(whole: bytes, chance: random.Random) -> bytes:
@@ -71,11 +71,22 @@ def whole(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 @pytest.mark.parametrize("share", range(10))
 def test_a_mangled_file_opens_or_says_one_sentence(share: int, whole: Path, tmp_path: Path) -> None:
+    hold(range(share * FILES_N // 10, (share + 1) * FILES_N // 10), whole, tmp_path)
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("share", range(10))
+def test_ten_thousand_mangled_files(share: int, whole: Path, tmp_path: Path) -> None:
+    hold(range(FILES_N + share * MANY_N // 10, FILES_N + (share + 1) * MANY_N // 10), whole, tmp_path)
+
+
+def hold(numbers: range, whole: Path, tmp_path: Path) -> None:
+    """Every mangled file opens with what was written, or is refused in one sentence; or `verify` finds the fault."""
     written, at, values = used(whole)
     path = tmp_path / "25.season"
     refused: list[FileTrouble] = []
     opened = found = 0
-    for number in range(share * FILES_N // 10, (share + 1) * FILES_N // 10):
+    for number in numbers:
         path.write_bytes(mangled(whole.read_bytes(), random.Random(number)))
         problems = verify(path)
         found += bool(problems)
@@ -91,6 +102,7 @@ def test_a_mangled_file_opens_or_says_one_sentence(share: int, whole: Path, tmp_
         assert back[0] == written, f"mangled {number}: not what was written, but verify finds nothing"
         np.testing.assert_array_equal(back[1:], (at, values))
     assert all("25.season" in str(trouble) and trouble.hint for trouble in refused)
+    assert not any("\n" in str(trouble) for trouble in refused)
     assert min(len(refused), opened, found) > 0
 
 

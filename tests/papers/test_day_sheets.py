@@ -222,3 +222,34 @@ def test_many_beds_turn_the_page_and_none_is_lost(beds_n: int, size: str) -> Non
     for bed in beds:
         assert sum(page.count(f"25-{int(bed.code):02d}W") for page in pages) == 1
     assert all(f"{n} of {len(pages)}" in page for n, page in enumerate(pages, start=1))
+
+
+@pytest.mark.parametrize("size", ["a4", "letter"])
+def test_a_rule_laid_on_the_printed_plan_gives_the_yard_to_half_a_metre(
+    monkeypatch: pytest.MonkeyPatch, size: str
+) -> None:
+    """Every bed, and every way from one bed to another, measured by the line of metres printed beside the plan."""
+    frames: list[Box] = []
+    courses: list[list[tuple[float, float]]] = []
+    said: list[tuple[float, str]] = []
+    frame, course, text = Page.frame, Page.course, Page.text
+    monkeypatch.setattr(Page, "frame", lambda page, box, *a, **k: (frames.append(box), frame(page, box, *a, **k))[1])
+    monkeypatch.setattr(
+        Page, "course", lambda page, at, *a, **k: (courses.append(list(at)), course(page, at, *a, **k))[1]
+    )
+    monkeypatch.setattr(
+        Page, "text", lambda page, x, y, t, *a, **k: (said.append((y, t)), text(page, x, y, t, *a, **k))[1]
+    )
+    story = today()
+    paper(write_rain_list, story, paper=size)
+    measure = courses[-1]
+    metres = next(int(t.split()[0]) for y, t in reversed(said) if y == measure[1][1] and t.endswith("m"))
+    metre_pt = (measure[2][0] - measure[1][0]) / metres
+    beds = [place for place in story.yard.places if place.kind == "bed" or place.lying]
+    plan = frames[-len(beds) - len([m for m in story.yard.marks if m.kind == "store"]) :][: len(beds)]
+    assert len(beds) > 20
+    for bed, drawn in zip(beds, plan, strict=True):
+        assert drawn.width / metre_pt == pytest.approx(bed.width_m, abs=0.05)
+        assert drawn.height / metre_pt == pytest.approx(bed.depth_m, abs=0.05)
+        assert (drawn.left - plan[0].left) / metre_pt == pytest.approx(bed.x_m - beds[0].x_m, abs=0.5)
+        assert (plan[0].bottom - drawn.bottom) / metre_pt == pytest.approx(bed.y_m - beds[0].y_m, abs=0.5)

@@ -179,3 +179,29 @@ def test_mistakes_are_written_down_and_told(qtbot, own_data, caplog):
     assert isinstance(caught.args[0], ZeroDivisionError)
     assert "ZeroDivisionError: by zero" in (own_data / "farmdesk.log").read_text(encoding="utf-8")
     caplog.clear()
+
+
+@pytest.mark.parametrize(("hours", "told"), [(14, True), (11, False), (24 * 400, True)])
+def test_a_clock_that_leapt_ahead_is_said_once_and_nothing_written_then_is_lost(
+    qtbot, start, tmp_path, at, hours, told
+):
+    path, last = tmp_path / "own.season", "2024-12-30T18:00-06:00"
+    at(last)
+    farm = OpenFarm.create(path, Things(Farm("Own farm", "25", "America/Tegucigalpa")))
+    remark(farm, "first day", clock.now())
+    written = farm.picture.book.last_written_utc_s
+    farm.close()
+    at.forward(hours * 3600)
+    app = start(path)
+    assert (f"{hours:,} h after the last row" in app.window.notice.sentence) is told
+    app.lanes.do(lambda farm: remark(farm, "typed while the clock was wrong", clock.now()))
+    qtbot.waitUntil(lambda: len(app.lanes._farm.picture.book.by_id) == 2)
+    at(last)
+    at.forward(60)  # the clock is set right again: written instants do not run backwards
+    app.lanes.do(lambda farm: remark(farm, "after the clock was set", clock.now()))
+    qtbot.waitUntil(lambda: len(app.lanes._farm.picture.book.by_id) == 3)
+    with SeasonFile.open(path, read_only=True) as file:
+        there = file.entries()
+    assert [entry.written_utc_s for entry in there] == [written, written + hours * 3600, written + hours * 3600]
+    assert there[2].happened_utc_s == written + 60
+    assert not app.lanes._farm.picture.doubts

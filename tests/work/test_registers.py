@@ -3,17 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from io import BytesIO
 
+import pypdfium2
 import pytest
 
 from farmdesk import clock
 from farmdesk.errors import Asked, NotPossible
+from farmdesk.papers.lot_sheet import write_lot_sheet
 from farmdesk.picture.entries import Check, Entry
 from farmdesk.picture.measures import meter_readings, meter_wb_frac
 from farmdesk.science.defects import judge
-from farmdesk.work import drying, instruments, keeping, picking, registers, standards
+from farmdesk.text import ENGLISH
+from farmdesk.work import drying, grading, instruments, keeping, picking, registers, setup, standards
 from farmdesk.work.changes import Hand
 from farmdesk.work.farm import OpenFarm
+from farmdesk.work.sheet import sheet_story
 from tests.work.season import instant, new_farm
 
 
@@ -217,3 +222,36 @@ def test_a_row_of_the_own_table_that_cannot_be(farm: OpenFarm, kind: str, beans:
         standards.save_table(farm, {"name": "", "year": "", "sample_g": "300", "source": ""}, "sum")
     with pytest.raises(NotPossible, match="20 to"):
         standards.save_table(farm, {"name": "x", "year": "", "sample_g": "3", "source": ""}, "sum")
+
+
+def test_one_count_by_two_tables_stands_on_the_sheet_with_both_names(farm: OpenFarm) -> None:
+    standards.save_table(
+        farm, {"name": "House", "year": "2024", "sample_g": "300", "source": "own sorting table"}, "sum"
+    )
+    standards.save_item(farm, "full_black", "1", "primary")
+    standards.save_item(farm, "broken", "6", "secondary")
+    lot = picking.begin_lot(farm, "W", instant(1, 12)).lot
+    counts = {"full_black": 2, "broken": 10}
+    grading.count_defects(farm, lot, standard="full_350g_2018", sample_g=350, counts=counts, at_utc_s=instant(2, 12))
+    setup.save_setting(farm, "standards", "brazil_2003")
+    told = {str(head): str(line) for head, line in sheet_story(farm, lot).green}["defects"]
+    assert told.split("; ") == [
+        "350 g full defects, 2018: 2 primary full defects, 2 secondary full defects",
+        told.split("; ")[1],
+        "House, the farm’s own: 1.7 primary full defects, 1.4 secondary full defects (scaled from 350\u202fg)",
+    ]
+    assert told.split("; ")[1].startswith("300 g defects by type, Brazil 2003: ")
+    file = BytesIO()
+    write_lot_sheet(sheet_story(farm, lot), ENGLISH, file, time=farm.time)
+    pages = pypdfium2.PdfDocument(file.getvalue())
+    text = " ".join("".join(page.get_textpage().get_text_bounded() for page in pages).split())
+    pages.close()
+    assert "350 g full defects, 2018" in text.replace("\u202f", " ")
+    assert "House, the farm’s own" in text
+
+
+def test_a_count_of_unknown_kinds_is_printed_as_it_was_written(farm: OpenFarm) -> None:
+    lot = picking.begin_lot(farm, "W", instant(1, 12)).lot
+    grading.count_defects(farm, lot, standard="the mill’s", sample_g=300, counts={"odd": 3}, at_utc_s=instant(2, 12))
+    told = {str(head): str(line) for head, line in sheet_story(farm, lot).green}["defects"]
+    assert told.endswith(", the mill’s")

@@ -30,6 +30,7 @@ def everything_out(path: Path, folder: Path, language: str, tell: Callable[[int]
     from farmdesk.papers.lot_sheet import write_lot_sheet
     from farmdesk.work.carrying import export_all
     from farmdesk.work.farm import OpenFarm
+    from farmdesk.work.people import for_papers
     from farmdesk.work.sheet import sheet_story
 
     farm, sheets = OpenFarm.open(path, read_only=True), 0
@@ -48,7 +49,8 @@ def everything_out(path: Path, folder: Path, language: str, tell: Callable[[int]
                 break
             if lot.birth is not None:
                 story = sheet_story(farm, code)
-                write_lot_sheet(story, words(language), folder / "sheets" / f"{code}.pdf", time=farm.time)
+                said = for_papers(words(language), farm.things)
+                write_lot_sheet(story, said, folder / "sheets" / f"{code}.pdf", time=farm.time)
                 sheets += 1
                 going = tell(out.rows_n + sheets)
         return out.tables_n, out.rows_n, sheets

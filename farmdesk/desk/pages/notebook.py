@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QModelIndex, Qt, Slot
@@ -21,7 +23,7 @@ from farmdesk.desk.widgets.ask_line import AskLine
 from farmdesk.desk.widgets.keys import KeyRow
 from farmdesk.desk.widgets.title import HEIGHT_PX, Title
 from farmdesk.errors import FarmError
-from farmdesk.text import Counted, Moment
+from farmdesk.text import MONTHS, Counted, Day, Moment
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
@@ -37,6 +39,7 @@ class Line:
     row: NotebookRow
     cells: tuple[str, ...]
     heard: str
+    exact: frozenset[str]  # its days, `23 jan`, and its beds, `b12`: found whole or not at all
 
 
 class SearchBox(QLineEdit):
@@ -46,7 +49,7 @@ class SearchBox(QLineEdit):
         super().__init__(page)
         self.page = page
         self.setAccessibleName(self.tr("Search the notebook"))
-        self.setPlaceholderText(self.tr("s: lot, person, place, word"))
+        self.setPlaceholderText(self.tr("s: lot, person, b12, 23 Jan, word"))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Down, Qt.Key.Key_Return, Qt.Key.Key_Enter):
@@ -56,6 +59,19 @@ class SearchBox(QLineEdit):
             self.page.keys_to_rows()
         else:
             super().keyPressEvent(event)
+
+
+def wanted(typed: str, months: set[str]) -> tuple[set[str], list[str]]:
+    """What a search names whole (a day `23 jan`, a bed `b12`), and the parts of words it looks for besides."""
+    words, whole, parts = typed.casefold().split(), set[str](), list[str]()
+    for word in words:
+        if word in months and parts and parts[-1].isdigit():
+            whole.add(f"{int(parts.pop())} {word}")
+        elif re.fullmatch(r"b\d+", word):
+            whole.add(word)
+        else:
+            parts.append(word)
+    return whole, parts
 
 
 class NotebookPage(Page):
@@ -96,7 +112,13 @@ class NotebookPage(Page):
         note = f"{self.tr('struck out')}: {row.struck}" if row.struck else row.note
         written = say(Moment(time.local(row.written_utc_s), weekday=True))
         cells = (written, happened, row.who, row.lot, row.place, text, row.instrument, note)
-        return Line(row, cells, " ".join(cells[2:]).casefold())
+        days = {self._day(time.farm_day(at)) for at in (row.happened_utc_s, row.written_utc_s)}
+        beds = {f"b{place}" if place.isdigit() else place.casefold() for place in row.places}
+        heard = " ".join((*cells[2:], *row.places)).casefold()
+        return Line(row, cells, heard, frozenset({self._day(time.calendar_day(row.happened_utc_s)), *days, *beds}))
+
+    def _day(self, day: date) -> str:
+        return self.desk.words.say(Day(day)).casefold()
 
     def show_story(self, story: Any) -> None:
         self.all = story
@@ -137,8 +159,8 @@ class NotebookPage(Page):
     @Slot()
     def _filter(self) -> None:
         held = self._current()
-        wanted = self.search.text().casefold().split()
-        self.seen = [line for line in self.all if all(word in line.heard for word in wanted)]
+        whole, parts = wanted(self.search.text(), {self.desk.words.say(month).casefold() for month in MONTHS})
+        self.seen = [line for line in self.all if whole <= line.exact and all(part in line.heard for part in parts)]
         heads = [
             self.tr("written"), self.tr("happened"), self.tr("by"), self.tr("lot"), self.tr("where"), self.tr("what"),
             self.tr("with"), self.tr("note"),

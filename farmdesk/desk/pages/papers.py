@@ -29,6 +29,7 @@ from farmdesk.desk.words import LANGUAGES, words
 from farmdesk.text import Counted
 
 if TYPE_CHECKING:
+    from farmdesk.picture.things import Things
     from farmdesk.work.farm import OpenFarm
 
 MARGIN_PX, LEFT_PX, FIELD_PX = 20, 420, 34
@@ -61,6 +62,7 @@ class Basis:
     practice: bool
     crew_language: str
     codes: tuple[str, ...]
+    things: Things
 
 
 @dataclass(frozen=True)
@@ -92,7 +94,7 @@ def basis_of(farm: OpenFarm, wish: Wish, at_utc_s: int | None) -> Basis:
     else:
         story = today_story(farm, at_utc_s)
     about = farm.things.farm
-    return Basis(wish, story, farm.time, about.name, about.practice, about.language, codes)
+    return Basis(wish, story, farm.time, about.name, about.practice, about.language, codes, farm.things)
 
 
 def make(basis: Basis) -> bytes:
@@ -102,18 +104,20 @@ def make(basis: Basis) -> bytes:
     from farmdesk.papers.pay_sheet import write_pay_sheet
     from farmdesk.papers.sack_tags import write_sack_tags
     from farmdesk.papers.weigh_sheet import write_weigh_sheet
+    from farmdesk.work.people import for_papers
 
     wish, file = basis.wish, io.BytesIO()
     language = wish.language or ("en" if wish.kind == "lot sheet" else basis.crew_language)
+    said = for_papers(words(language), basis.things)
     if wish.kind == "lot sheet":
-        write_lot_sheet(basis.story, words(language), file, time=basis.time, paper=wish.size, mono=wish.mono)
+        write_lot_sheet(basis.story, said, file, time=basis.time, paper=wish.size, mono=wish.mono)
     else:
         crew: dict[str, Callable[..., None]] = {
             "yard sheet": write_yard_sheet, "night sheet": write_night_sheet, "rain list": write_rain_list,
             "weigh sheet": write_weigh_sheet, "sack tags": write_sack_tags, "pay sheet": write_pay_sheet,
         }  # fmt: skip
         crew[wish.kind](
-            basis.story, words(language), file, time=basis.time, farm=basis.farm, practice=basis.practice,
+            basis.story, said, file, time=basis.time, farm=basis.farm, practice=basis.practice,
             paper=wish.size,
         )  # fmt: skip
     return file.getvalue()

@@ -29,7 +29,7 @@ WIDE_PX = {
     "vessels": (96, 150, 104, 140, 92),
     "trays": (96, 120),
     "instruments": (104, 176, 142, 96, 106, 100, 142),
-    "people": (120, 200, 220),
+    "people": (104, 150, 130, 220, 92, 100),
     "buyers": (100, 0),
 }
 
@@ -278,4 +278,21 @@ class PeoplePane(RegisterPane):
         return self.tr("People")
 
     def hint(self) -> str:
-        return self.tr("Codes, never names: what stands here may stand on papers.")
+        return self.tr(
+            "Papers show the code. A name leaves the farm only where “on papers” says yes; a year of birth never."
+        )
+
+    def doubtful(self, key: str) -> bool:
+        from farmdesk.work.people import may_be_minor
+
+        return may_be_minor(self.story.things.people[key], self.desk.time.local(self.desk.as_of).year)
+
+    def paint_beside(self, side: Side, values: dict[str, str]) -> None:
+        people = self.story.things.people
+        side.title(self.tr("All people"))
+        side.big(self.desk.words.number(len(people)), self.tr("codes"))
+        young = [code for code in people if self.doubtful(code)]
+        if young:
+            side.line(self.tr("may be under 18: {codes}").format(codes=" ".join(young)), strong=True)
+            side.note(self.tr("Under 18 no hazardous work (ILO convention 182); local rules may say more."))
+        self.ways_of_the_box(side)
