@@ -26,7 +26,7 @@ from farmdesk.picture.entries import LoggerFile, Outlook, Reading, Yeast
 from farmdesk.picture.fold import LotPicture
 from farmdesk.picture.measures import Fill, fills, loading_kg_m2, method_of, on_beds
 from farmdesk.picture.picture import Picture
-from farmdesk.picture.things import ROOF
+from farmdesk.picture.things import ROOF, Method
 from farmdesk.text import N_
 from farmdesk.work.forecasts import Forecasts, Key, now_of, running_fill, typical_drying, typical_ferment
 
@@ -38,7 +38,6 @@ TARGET_WB_FRAC = 0.12
 WETTED_FRAC = 0.02
 SKIES = {"dry": "sun", "cloud": "grey", "rain": "rain"}
 THIN_S = 900  # a logger's readings are taken every quarter of an hour
-STYLES = {"W": "washed", "X": "honey", "A": "extended"}
 
 
 def question(farm: OpenFarm, picture: Picture, key: Key) -> Callable[[], Ahead]:
@@ -58,6 +57,16 @@ def weather_log(picture: Picture) -> WeatherLog:
         *([getattr(w, name) for _, w in rows] for name in ("good_h", "min_c", "max_c", "rh_frac", "rain_mm")),
     ]
     return WeatherLog(*(np.array(column, dtype=np.float64) for column in columns))
+
+
+def ferment_style(method: Method) -> str:
+    """What pH curve to expect of a method: whole cherry is slow and long, pulped coffee in a shut vessel between."""
+    return "extended" if method.whole else "honey" if method.sealed else "washed"
+
+
+def drying_style(method: Method) -> str:
+    """What speed to expect on the beds: whole cherry, parchment with its mucilage on (never rinsed), or washed."""
+    return "natural" if method.whole else "honey" if method.rinses_n == 0 else "washed"
 
 
 def drying_lot(picture: Picture, lot: LotPicture) -> DryingLot | None:
@@ -90,7 +99,7 @@ def drying_lot(picture: Picture, lot: LotPicture) -> DryingLot | None:
             np.array([p.mark == "corrected" for p in points])[rows],
         )
     return DryingLot(
-        "natural" if method.whole else "washed",
+        drying_style(method),
         surface,
         start,
         loading_kg_m2(lot, picture.things),
@@ -166,7 +175,7 @@ def ferment_lot(
     """A filled vessel as the forecaster takes it; None where its method aims at no pH and no other is given."""
     method = method_of(lot, picture.things)
     target_ph = otherwise_ph if method is None or method.ph_target is None else method.ph_target
-    if method is None or target_ph is None or method.letter not in STYLES:
+    if method is None or target_ph is None:
         return None
     until = fill.until_utc_s or now_of(picture)
     ph = _series(lot, fill, "ph", until)
@@ -181,7 +190,7 @@ def ferment_lot(
     tools = {e.happened_utc_s: e.instrument for e in lot.of(Reading) if e.body.quantity == "ph"}
     paper = np.array([_is_paper(picture, tools.get(int(at), "")) for at in ph[:, 0]], dtype=bool)
     return FermentLot(
-        STYLES[method.letter], float(fill.from_utc_s), target_ph, ph[:, 0], ph[:, 1], paper,
+        ferment_style(method), float(fill.from_utc_s), target_ph, ph[:, 0], ph[:, 1], paper,
         mass[:, 0], mass[:, 1], pitched=bool(lot.of(Yeast)),
     )  # fmt: skip
 

@@ -7,7 +7,7 @@ held against is what one knew without it: the median of the other lots of the me
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import pytest
@@ -19,7 +19,8 @@ from farmdesk.picture.curves import tray_curves
 from farmdesk.picture.entries import Reading
 from farmdesk.picture.measures import fills, method_of
 from farmdesk.work.farm import OpenFarm
-from farmdesk.work.foresight import ferment_lot, question
+from farmdesk.work.foresight import drying_style, ferment_lot, ferment_style, question
+from farmdesk.work.setup import method_templates
 
 TARGET_WB_FRAC = 0.12
 NORMAL_90 = 1.2816
@@ -114,3 +115,15 @@ def test_the_evening_of_the_fourteenth_of_january(practice: OpenFarm) -> None:
     assert days[1] in (18, 19)
     assert days[2] <= 22
     assert ahead.chance_by(then + DAY_S) < 0.1
+
+
+def test_a_methods_style_comes_from_what_is_done_and_not_from_its_letter() -> None:
+    made = {m.letter: m for m in method_templates()}
+    assert {letter: ferment_style(m) for letter, m in made.items() if m.ph_target} == {
+        "W": "washed", "X": "honey", "A": "extended",
+    }  # fmt: skip
+    assert {letter: drying_style(m) for letter, m in made.items()} == {
+        "W": "washed", "X": "washed", "N": "natural", "A": "natural",
+    }  # fmt: skip
+    own = replace(made["W"], letter="H", name="dried in its mucilage", rinses_n=0)
+    assert (ferment_style(own), drying_style(own)) == ("washed", "honey")
