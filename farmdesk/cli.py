@@ -309,13 +309,13 @@ def _copy(words: argparse.Namespace) -> int:
 
 
 def _new(words: argparse.Namespace) -> int:
-    from farmdesk.units import read_number
+    from farmdesk.units import read_number, value_of
     from farmdesk.work import setup
 
     sides = words.bed.lower().replace("×", "x").split("x")
     if len(sides) != 2 or not 0 <= words.beds <= 500:
         return _said("Beds are said like --beds 10 --bed 1.2x12: how many, and how wide and long in metres.")
-    width_m, depth_m = (read_number(side).value for side in sides)
+    width_m, depth_m = (value_of(read_number(side, "m"), "m") for side in sides)
     if words.file.exists():
         return _said(f"{words.file.name} is there already; name another file.")
     farm = setup.begin_farm(words.file, words.farm, words.season, words.zone)

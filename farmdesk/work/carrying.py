@@ -57,8 +57,8 @@ def cell(value: object) -> object:
 def export_all(farm: OpenFarm, folder: Path, on_progress: Callable[[int], bool] | None = None) -> Exported:
     """Everything as CSV, a table for each kind of paper and of thing, and once as JSON.
 
-    Instants are ISO with the farm's offset. Nobody is named who is not ticked. Raises FileTrouble where the folder cannot be written; NotPossible
-    where it holds something already.
+    Instants are ISO with the farm's offset. Nobody is named who is not ticked. Raises FileTrouble where the
+    folder cannot be written; NotPossible where it holds something already.
     """
     if folder.exists() and any(folder.iterdir()):
         raise NotPossible(N_("carrying", "The folder {folder} is not empty; choose a new one.", folder=folder.name))

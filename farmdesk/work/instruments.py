@@ -11,7 +11,7 @@ from farmdesk.picture.entries import Check, Correction, Reading
 from farmdesk.picture.measures import correction_at
 from farmdesk.picture.picture import Picture
 from farmdesk.text import N_, Text
-from farmdesk.units import grams_of, read_number
+from farmdesk.units import grams_of, read_number, value_of
 from farmdesk.work.changes import Hand
 from farmdesk.work.forecasts import now_of
 
@@ -122,7 +122,11 @@ def read_add(typed: str, quantity: str, hand: Hand) -> float:
         raise NotPossible(N_("instruments", "A correction of nothing corrects nothing."))
     if quantity == "mass_g":
         return float(grams_of(number))
-    return number.value / 100 if quantity.endswith("_frac") else number.value
+    if quantity.endswith("_frac"):
+        return value_of(number, "%") / 100
+    if quantity.endswith("_c"):  # of a difference: 1.8 degrees Fahrenheit are one degree
+        return number.value / 1.8 if number.unit.casefold().lstrip("°º") == "f" else value_of(number, "°C")
+    return value_of(number, {"brix": "°Bx", "rain_mm": "mm"}.get(quantity, ""))
 
 
 def moved(

@@ -20,12 +20,12 @@ from farmdesk.picture.entries import Advance, DayWork, Line, PaySheet, Ripeness,
 from farmdesk.picture.picture import Picture
 from farmdesk.science.counting import wilson
 from farmdesk.text import N_, Day, Num
-from farmdesk.units import read_number
+from farmdesk.units import read_number, value_of
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import weight
 from farmdesk.work.picking import UNASSIGNED
-from farmdesk.work.settings import number, numbers
+from farmdesk.work.settings import number, numbers, sign_of_money
 
 _AGAIN: WeakKeyDictionary[Picture, dict[date, PayWeek]] = WeakKeyDictionary()
 
@@ -292,7 +292,7 @@ def give_advance(
     farm: OpenFarm, picker: str, money: str, at_utc_s: int, *, text: str = "", hand: Hand = Hand()
 ) -> Done:
     """Money given to a picker ahead of the pay day."""
-    cents = _money(money)
+    cents = _money(farm, money, hand)
     label = N_("pay", "advance to {picker}", picker=picker)
     return farm.write([Advance(picker, cents, text)], at_utc_s, hand, label)
 
@@ -311,7 +311,7 @@ def day_work(
     """A day, or part of one, paid by the day."""
     if not 0 < share_frac <= 1:
         raise NotPossible(N_("pay", "A share of a day lies between nothing and one."))
-    body = DayWork(picker, day.isoformat(), share_frac, _money(money), task)
+    body = DayWork(picker, day.isoformat(), share_frac, _money(farm, money, hand), task)
     return farm.write([body], at_utc_s, hand, N_("pay", "day work of {picker}", picker=picker))
 
 
@@ -333,8 +333,9 @@ def close_week(farm: OpenFarm, first_day: date, at_utc_s: int, hand: Hand = Hand
     return farm.write([body], at_utc_s, hand, N_("pay", "pay of the week from {day}", day=Day(first_day)))
 
 
-def _money(typed: str) -> int:
-    cents = _cents(Decimal(str(read_number(typed).value)))
+def _money(farm: OpenFarm, typed: str, hand: Hand) -> int:
+    amount = value_of(read_number(typed, answers=hand.answers), sign_of_money(farm.things))
+    cents = _cents(Decimal(str(amount)))
     if cents <= 0:
         raise NotPossible(N_("pay", "An amount of money must be above nothing."))
     return cents

@@ -15,7 +15,7 @@ from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import now_of
 from farmdesk.work.pay import PayWeek, pay_week
 from farmdesk.work.picking import correct_slip
-from farmdesk.work.settings import numbers
+from farmdesk.work.settings import numbers, sign_of_money
 from farmdesk.work.slips import net_g, sacks_of
 
 PAY_WEEKDAY = 5  # Saturday, so a week runs from Sunday (common practice, no source)
@@ -84,7 +84,7 @@ def pay_story(
     now = now_of(picture) if now_utc_s is None else now_utc_s
     today = picture.time.farm_day(now)
     first = week_of(picture, first_day or today)
-    name = picture.things.settings.get("local_money", "")
+    name = sign_of_money(picture.things)
     week, refused = _week(picture, first)
     last = first + timedelta(days=6)
     weeks = _weeks(picture, first, today)

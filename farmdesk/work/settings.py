@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from farmdesk.errors import NotPossible
 from farmdesk.picture.things import Things
 from farmdesk.text import N_, Text
-from farmdesk.units import read_number
+from farmdesk.units import read_number, value_of
 from farmdesk.work.changes import Done, Hand
 
 if TYPE_CHECKING:
@@ -50,6 +50,7 @@ class Figure:
 _MONEY_KG, _MONEY = N_("settings", "money for a kg"), N_("settings", "money")
 _LITRE, _DAYS, _KG = N_("settings", "kg a litre"), N_("settings", "days"), N_("settings", "kg")
 _PERCENT, _HOUR = N_("settings", "%"), N_("settings", "hour of the day")
+_READ_IN = {_PERCENT: "%", _KG: "kg", _DAYS: "d", _LITRE: "kg/L", _HOUR: "h"}  # as it may be written behind the number
 FIGURES = (
     Figure("local_money", N_("settings", "sign of the money"), kind=TEXT),
     Figure("picking_local_kg", N_("settings", "picking, for ripe cherry"), _MONEY_KG),
@@ -88,7 +89,7 @@ def save_figure(farm: OpenFarm, name: str, typed: str, hand: Hand = Hand()) -> D
         raise NotPossible(N_("settings", "There is no such figure; type its number or the beginning of its name."))
     settings = {key: value for key, value in farm.things.settings.items() if key != name}
     if typed.strip():
-        settings[name] = _checked(figure, typed, hand)
+        settings[name] = _checked(farm, figure, typed, hand)
     done = farm.save_things(replace(farm.things, settings=settings))
     label = N_(
         "settings", "{figure}: {value}", figure=figure.label, value=typed.strip() or N_("settings", "as is common")
@@ -96,11 +97,13 @@ def save_figure(farm: OpenFarm, name: str, typed: str, hand: Hand = Hand()) -> D
     return Done(done.changes, done.entries, label, done.inverse)
 
 
-def _checked(figure: Figure, typed: str, hand: Hand) -> str:
+def _checked(farm: OpenFarm, figure: Figure, typed: str, hand: Hand) -> str:
     if figure.kind == TEXT:
         return typed.strip()
     parts = typed.split() if figure.kind == NUMBERS else [typed]
-    values = [read_number(part, answers=hand.answers).value for part in parts]
+    own = _READ_IN.get(figure.unit, "") if figure.unit else ""
+    unit = sign_of_money(farm.things) if "local" in figure.name else own
+    values = [value_of(read_number(part, answers=hand.answers), unit) for part in parts]
     most = 100.0 if figure.unit == _PERCENT else 24.0 if figure.unit == _HOUR else float("inf")
     if not all(0 <= value <= most for value in values) or (figure.kind == NUMBERS and not all(values)):
         raise NotPossible(N_("settings", "{figure}: “{typed}” cannot be.", figure=figure.label, typed=typed.strip()))
@@ -138,6 +141,11 @@ def kg_a_litre(things: Things, whole: bool) -> float:
     return (number(things, "bulk_pulped_kg_l") or 1.0) / (
         1 - min(number(things, "pulp_pct") or 0.0, MOST_PULP_PCT) / 100
     )
+
+
+def sign_of_money(things: Things) -> str:
+    """How the farm's money is written behind a number; empty where it has not said."""
+    return things.settings.get("local_money", "")
 
 
 def asleep_h(things: Things) -> tuple[float, float]:

@@ -26,7 +26,7 @@ from farmdesk.picture.things import (
     Vessel,
 )
 from farmdesk.text import N_, Num
-from farmdesk.units import read_number
+from farmdesk.units import read_number, value_of
 from farmdesk.work import boundaries
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
@@ -111,9 +111,8 @@ def begin_season(
             N_("setup", "There is no time zone like “{typed}”.", typed=zone),
             N_("setup", "Type a part of the nearest large town’s name."),
         )
-    typed = [read_number(text, "m", answers=answers) for text in (width, length) if text.strip()]
-    size_m = [side.value for side in typed]
-    if len(size_m) == 1 or any(side.value <= 0 or side.unit != "m" for side in typed):
+    size_m = [value_of(read_number(text, "m", answers=answers), "m") for text in (width, length) if text.strip()]
+    if len(size_m) == 1 or any(side <= 0 for side in size_m):
         raise NotPossible(N_("setup", "A bed needs its width and its length in metres; or leave both empty."))
     path = free_path(folder, name, season)
     farm = begin_farm(path, name, season, known[0])

@@ -10,11 +10,12 @@ from farmdesk.picture.entries import Defects
 from farmdesk.picture.things import Things
 from farmdesk.science.defects import KINDS, Item, Standard, judge, standards
 from farmdesk.text import N_, Text
-from farmdesk.units import read_number
+from farmdesk.units import read_number, value_of
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.registers import WAY, Column
 
+CHOSEN = "standards"  # a setting: keys of published tables
 OWN, ROOM = "own", "standard"  # settings `standard:name`, `standard:item:full_black` hold the farm's own table
 SAMPLE_G = (20.0, 5000.0)
 RULES = Column("rule", N_("standards", "rule"), WAY, ways=(
@@ -69,35 +70,52 @@ def farm_standards(things: Things) -> Mapping[str, Standard]:
 def judged(things: Things, count: Defects) -> tuple[Text, ...]:
     """One count of kinds by every table it is judged by, each result with the table's name.
 
-    The table named in the count comes first, then those of the setting `standards`, then the farm's own; nothing
-    where only a result was written, or a kind is counted that no table knows.
+    The table named in the count comes first, then those the farm chose beside it, then its own; nothing where only
+    a result was written, or a kind is counted that no table knows.
     """
     tables = farm_standards(things)
     counts = {line.name: round(line.value) for line in count.counts}
     if not counts or counts.keys() - KINDS.keys():
         return ()
     named = [key for key, table in tables.items() if count.standard in (key, str(table.label))]
-    keys = dict.fromkeys([*named, *things.settings.get("standards", "").split(), OWN])
+    keys = dict.fromkeys([*named, *chosen(things), OWN])
     return tuple(judge(counts, count.sample_g, tables[key]).text for key in keys if key in tables)
 
 
+def chosen(things: Things) -> tuple[str, ...]:
+    """The published tables by which the farm wants every count judged too."""
+    return tuple(key for key in things.settings.get(CHOSEN, "").split() if key in standards())
+
+
 def save_table(farm: OpenFarm, values: Mapping[str, str], rule: str, hand: Hand = Hand()) -> Done:
-    """What stands above the farm's own table: name, year, sample, rule, source. Raises NotPossible."""
+    """What stands above the farm's own table: name, year, sample, rule, source; and the tables chosen beside it.
+
+    `also` are numbers of published tables, in the order of `standards`. A farm may choose them without a table of
+    its own. Raises NotPossible.
+    """
+    keys, numbers = list(standards()), values.get("also", "").replace(",", " ").split()
+    if not all(number.isdigit() and 1 <= int(number) <= len(keys) for number in numbers):
+        raise NotPossible(N_("standards", "The published tables are numbered 1 to {n}.", n=len(keys)))
+    also = {CHOSEN: " ".join(keys[int(number) - 1] for number in numbers)}
+    if (numbers or chosen(farm.things)) and not any(
+        values[name].strip() for name in ("name", "year", "sample_g", "source")
+    ):
+        return _saved(farm, farm.things.settings | also)
     if not values["name"].strip():
         raise NotPossible(N_("standards", "A table needs its name; it stands beside every result."))
-    sample_g = read_number(values["sample_g"], answers=hand.answers).value
+    sample_g = value_of(read_number(values["sample_g"], "g", answers=hand.answers), "g")
     if not SAMPLE_G[0] <= sample_g <= SAMPLE_G[1]:
         raise NotPossible(N_("standards", "A sample has 20 to 5,000 g."))
     head = {name: values[name].strip() for name in ("name", "year", "source")}
     head |= {"sample_g": f"{sample_g:g}", "rule": rule or "floor"}
-    return _saved(farm, farm.things.settings | {f"{ROOM}:{name}": value for name, value in head.items()})
+    return _saved(farm, farm.things.settings | also | {f"{ROOM}:{name}": value for name, value in head.items()})
 
 
 def save_item(farm: OpenFarm, kind: str, typed: str, group: str, *, before: str = "", hand: Hand = Hand()) -> Done:
     """So many beans of a kind make one full defect. Raises NotPossible."""
     if kind not in KINDS:
         raise NotPossible(N_("standards", "There is no kind of defect called {kind}.", kind=kind))
-    beans = read_number(typed, answers=hand.answers).value
+    beans = value_of(read_number(typed, answers=hand.answers), "")
     if beans < 1 or beans != round(beans):
         raise NotPossible(N_("standards", "How many beans make one full defect? A whole number, from 1."))
     settings = {name: value for name, value in farm.things.settings.items() if name != f"{ROOM}:item:{before}"}

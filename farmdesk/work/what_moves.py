@@ -15,6 +15,7 @@ from farmdesk.work.guards import ask, weight
 from farmdesk.work.pay import pay_week
 from farmdesk.work.pay_story import money, week_of
 from farmdesk.work.picking import correct_slip
+from farmdesk.work.settings import sign_of_money
 from farmdesk.work.slips import known_now, net_g
 
 REASONS = (
@@ -68,7 +69,7 @@ def moves(farm: OpenFarm, entry: str, corrected: WeighIn) -> tuple[Text, ...]:
 def _pay(before: Picture, after: Picture, old: Entry[WeighIn], corrected: WeighIn) -> list[Text]:
     """Each picker's pay: an open week follows, a signed one stays and the next week settles it."""
     first = week_of(before, before.time.farm_day(old.happened_utc_s))
-    name = before.things.settings.get("local_money", "")
+    name = sign_of_money(before.things)
     try:
         weeks = [pay_week(picture, first) for picture in (before, after)]
     except NotPossible:

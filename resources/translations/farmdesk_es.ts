@@ -2201,7 +2201,7 @@
     </message>
     <message>
         <source>Papers show the code. A name leaves the farm only where “on papers” says yes; a year of birth never.</source>
-        <translation>Los papeles muestran la clave. Un nombre sale de la finca solo donde “en papeles” dice sí; un año de nacimiento, nunca.</translation>
+        <translation>Los papeles muestran el código. Un nombre sale de la finca solo donde “en papeles” dice sí; un año de nacimiento, nunca.</translation>
     </message>
     <message>
         <source>People</source>
@@ -2213,7 +2213,7 @@
     </message>
     <message>
         <source>codes</source>
-        <translation>claves</translation>
+        <translation>códigos</translation>
     </message>
     <message>
         <source>may be under 18: {codes}</source>
@@ -2882,8 +2882,8 @@
         <translation>Patrones</translation>
     </message>
     <message>
-        <source>The farm’s own table: what it is called, and the sample it is counted in.</source>
-        <translation>La tabla propia de la finca: cómo se llama y en qué muestra se cuenta.</translation>
+        <source>The farm’s own table: its name and sample. Published tables that judge each count too: by their numbers.</source>
+        <translation>La tabla propia de la finca: su nombre y su muestra. Las publicadas que juzgan también cada conteo: por su número.</translation>
     </message>
     <message>
         <source>beans for one</source>
@@ -2896,6 +2896,10 @@
     <message>
         <source>group</source>
         <translation>grupo</translation>
+    </message>
+    <message>
+        <source>judge also by</source>
+        <translation>juzgar también por</translation>
     </message>
     <message>
         <source>kinds: {n}</source>
@@ -9486,6 +9490,10 @@
     <message>
         <source>How many beans make one full defect? A whole number, from 1.</source>
         <translation>¿Cuántos granos hacen un defecto completo? Un número entero, desde 1.</translation>
+    </message>
+    <message>
+        <source>The published tables are numbered 1 to {n}.</source>
+        <translation>Las tablas publicadas llevan los números 1 a {n}.</translation>
     </message>
     <message>
         <source>There is no kind of defect called {kind}.</source>

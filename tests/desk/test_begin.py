@@ -62,7 +62,7 @@ def test_a_name_alone_is_enough(qtbot, window, own_data):
         ("x\n261\ntegu\n\n\n", "two figures"),
         ("x\n26\nnowhere\n\n\n", "no time zone like"),
         ("x\n26\ntegu\n1.2\n\n", "width and its length"),
-        ("x\n26\ntegu\n4 ft\n40 ft\n", "width and its length"),
+        ("x\n26\ntegu\n4 kg\n40 kg\n", "another unit"),
         ("x\n26\ntegu\nwide\n12\n", "not a number"),
     ],
 )

@@ -237,7 +237,7 @@ def test_the_own_table_of_defects_is_typed(qtbot, window):
     pane = go(window, "standards")
     assert len(pane.story.shipped) >= 5
     press(qtbot, KEY.Key_Return)
-    type_keys(qtbot, "House\n2024\n300\n2\nown\n")
+    type_keys(qtbot, "House\n2024\n300\n2\nown\n4 1\n")
     assert not pane.head
     type_keys(qtbot, "1\n1\n1\n")
     type_keys(qtbot, "broken, ch\n5\n2\n")
@@ -245,6 +245,7 @@ def test_the_own_table_of_defects_is_typed(qtbot, window):
     press(qtbot, KEY.Key_Up, KEY.Key_Up, KEY.Key_Up)
     assert pane.head
     assert pane.row.values()["name"] == "House"
+    assert pane.row.values()["also"] == "1 4"
 
 
 def test_in_the_past_nothing_can_be_typed(qtbot, window):

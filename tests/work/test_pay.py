@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from farmdesk import clock
 from farmdesk.errors import Asked, NotPossible
-from farmdesk.picture.entries import PaySheet
+from farmdesk.picture.entries import Advance, PaySheet
 from farmdesk.picture.things import Person
 from farmdesk.work import crop, drying, fermenting, keeping, pay, picking, portioning
 from farmdesk.work.changes import Hand
@@ -80,6 +80,16 @@ def test_a_count_takes_the_bonus_only_beyond_chance(farm: OpenFarm, green: int, 
     picking.count_ripeness(farm, LOT, "A", "am", {"green": green, "ripe": 100 - green}, instant(1, 18))
     row = pay.pay_week(farm.picture, MONDAY).rows[0]
     assert row.piece_cents == (6_800 if bonus else 6_000)
+
+
+def test_an_amount_that_may_be_two_is_asked_once_and_other_units_are_no_money(farm: OpenFarm) -> None:
+    weigh(farm, "P01", "100")
+    with pytest.raises(Asked):
+        pay.give_advance(farm, "P01", "1,250", instant(2, 12))
+    with pytest.raises(NotPossible, match="has a unit"):
+        pay.give_advance(farm, "P01", "700 kg", instant(2, 12))
+    pay.give_advance(farm, "P01", "1,250", instant(2, 12), hand=Hand(answers={"comma": "thousands"}))
+    assert [e.body.amount_cents for e in farm.picture.general_of(Advance)] == [125_000]
 
 
 def test_an_advance_above_the_pay_is_carried(farm: OpenFarm) -> None:

@@ -15,7 +15,7 @@ from farmdesk.picture.entries import Check, Entry
 from farmdesk.picture.measures import meter_readings, meter_wb_frac
 from farmdesk.science.defects import judge
 from farmdesk.text import ENGLISH
-from farmdesk.work import drying, grading, instruments, keeping, picking, registers, setup, standards
+from farmdesk.work import drying, grading, instruments, keeping, picking, registers, standards
 from farmdesk.work.changes import Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.sheet import sheet_story
@@ -42,7 +42,7 @@ def test_a_row_is_typed_back_as_the_same_thing(practice: OpenFarm, register: str
 @pytest.mark.parametrize(
     ("register", "typed", "sentence"),
     [
-        ("places", {"code": "9", "width_m": "4 ft", "depth_m": "12"}, "another unit"),
+        ("places", {"code": "9", "width_m": "4 kg", "depth_m": "12"}, "another unit"),
         ("places", {"code": "49", "width_m": "1.2"}, "width and length"),
         ("places", {"code": "9", "kind": "roof", "width_m": "1", "depth_m": "9"}, "none of 1 bed, 2 patio"),
         ("trays", {"code": "1", "tare_g": "412.5"}, "no whole number"),
@@ -175,12 +175,20 @@ def test_a_changed_correction_moves_only_readings_after_it_and_names_the_lots(fa
 
 @pytest.mark.parametrize(
     ("typed", "quantity", "add"),
-    [("-0.8", "meter_wb_frac", -0.008), ("0,5 kg", "mass_g", 500.0), ("+0.05", "ph", 0.05)],
+    [
+        ("-0.8", "meter_wb_frac", -0.008),
+        ("0,5 kg", "mass_g", 500.0),
+        ("+0.05", "ph", 0.05),
+        ("1.8 F", "mass_c", 1.0),
+        ("-0.8 %", "meter_wb_frac", -0.008),
+    ],
 )
 def test_a_difference_is_typed_in_the_unit_it_is_read_in(typed: str, quantity: str, add: float) -> None:
     assert instruments.read_add(typed, quantity, Hand()) == pytest.approx(add)
     with pytest.raises(NotPossible):
         instruments.read_add("0", quantity, Hand())
+    with pytest.raises(NotPossible, match=r"unit|not a temperature|not a weight"):
+        instruments.read_add("1 h", quantity, Hand())
 
 
 def test_checks_are_listed_in_order(farm: OpenFarm) -> None:
@@ -220,6 +228,8 @@ def test_a_row_of_the_own_table_that_cannot_be(farm: OpenFarm, kind: str, beans:
         standards.save_item(farm, kind, beans, "")
     with pytest.raises(NotPossible, match="needs its name"):
         standards.save_table(farm, {"name": "", "year": "", "sample_g": "300", "source": ""}, "sum")
+    with pytest.raises(NotPossible, match="numbered 1 to 5"):
+        standards.save_table(farm, {"name": "x", "year": "", "sample_g": "300", "source": "", "also": "6"}, "sum")
     with pytest.raises(NotPossible, match="20 to"):
         standards.save_table(farm, {"name": "x", "year": "", "sample_g": "3", "source": ""}, "sum")
 
@@ -233,7 +243,8 @@ def test_one_count_by_two_tables_stands_on_the_sheet_with_both_names(farm: OpenF
     lot = picking.begin_lot(farm, "W", instant(1, 12)).lot
     counts = {"full_black": 2, "broken": 10}
     grading.count_defects(farm, lot, standard="full_350g_2018", sample_g=350, counts=counts, at_utc_s=instant(2, 12))
-    setup.save_setting(farm, "standards", "brazil_2003")
+    head = {"name": "House", "year": "2024", "sample_g": "300 g", "source": "own sorting table"}
+    standards.save_table(farm, {**head, "also": "2"}, "sum")
     told = {str(head): str(line) for head, line in sheet_story(farm, lot).green}["defects"]
     assert told.split("; ") == [
         "350 g full defects, 2018: 2 primary full defects, 2 secondary full defects",
@@ -248,6 +259,14 @@ def test_one_count_by_two_tables_stands_on_the_sheet_with_both_names(farm: OpenF
     pages.close()
     assert "350 g full defects, 2018" in text.replace("\u202f", " ")
     assert "House, the farm’s own" in text
+
+
+def test_published_tables_are_chosen_without_a_table_of_ones_own(farm: OpenFarm) -> None:
+    bare = {"name": "", "year": "", "sample_g": "", "source": ""}
+    standards.save_table(farm, {**bare, "also": "4, 1"}, "floor")
+    assert standards.chosen(farm.things) == ("ico_420", "full_350g_2018")
+    standards.save_table(farm, {**bare, "also": ""}, "floor")
+    assert standards.chosen(farm.things) == ()
 
 
 def test_a_count_of_unknown_kinds_is_printed_as_it_was_written(farm: OpenFarm) -> None:

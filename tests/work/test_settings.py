@@ -42,6 +42,8 @@ def test_notes_are_a_list_and_the_sign_of_the_money_a_word(farm: OpenFarm) -> No
         ("sleep_from_h", "25", "cannot be"),
         ("notes_local", "100 20 x", "not a number"),
         ("notes_local", "100 0", "cannot be"),
+        ("unripe_limit_pct", "3 kg", "is read in %"),
+        ("day_work_local", "5 kg", "read without one"),
         ("favourite_colour", "1", "no such figure"),
     ],
 )
@@ -57,6 +59,17 @@ def test_a_number_that_may_be_two_is_asked_about(farm: OpenFarm) -> None:
         settings.save_figure(farm, "day_work_local", "1,250")
     settings.save_figure(farm, "day_work_local", "1,250", Hand(answers={"comma": "thousands"}))
     assert settings.number(farm.things, "day_work_local") == 1250
+
+
+def test_a_unit_behind_a_figure_is_turned_into_its_own(farm: OpenFarm) -> None:
+    settings.save_figure(farm, "local_money", "qz")
+    for name, typed, value in (
+        ("box_kg", "66 lb", 29.937),
+        ("round_days_low", "14 d", 14),
+        ("day_work_local", "90 qz", 90),
+    ):
+        settings.save_figure(farm, name, typed)
+        assert settings.number(farm.things, name) == pytest.approx(value, abs=0.001)
 
 
 def test_every_default_can_be_set_or_is_nobodys_to_set() -> None:

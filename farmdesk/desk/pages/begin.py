@@ -19,7 +19,7 @@ from farmdesk.desk.widgets.form_row import Field
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.title import HEIGHT_PX, Title
 from farmdesk.errors import FarmError
-from farmdesk.units import read_number
+from farmdesk.units import read_number, value_of
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
@@ -175,7 +175,7 @@ class BeginPage(Page):
 def _metres(typed: str) -> float | None:
     """A measure as typed [m]; None where it is none yet."""
     try:
-        value = read_number(typed, "m", answers={"comma": "decimal"}).value
+        value = value_of(read_number(typed, "m", answers={"comma": "decimal"}), "m")
     except FarmError:
         return None
     return value if 0 < value < 1000 else None

@@ -23,6 +23,7 @@ from farmdesk.work.standards import (
     GROUPS,
     RULES,
     OwnTable,
+    chosen,
     drop_item,
     own_table,
     save_item,
@@ -42,6 +43,7 @@ class StandardsStory:
 
     shipped: tuple[Standard, ...]
     own: OwnTable
+    chosen: tuple[str, ...]
 
 
 class StandardsPane(TypedPane):
@@ -55,16 +57,17 @@ class StandardsPane(TypedPane):
 
     def question(self) -> Callable[[OpenFarm, int], Any]:
         def ask(farm: OpenFarm, at_utc_s: int) -> StandardsStory:
-            return StandardsStory(tuple(standards().values()), own_table(farm.things))
+            return StandardsStory(tuple(standards().values()), own_table(farm.things), chosen(farm.things))
 
         return ask
 
     def fields(self) -> Sequence[Field]:
         if self.head:
             return [
-                Field("name", self.tr("name of the own table"), 220, words=True, needed=True),
-                Field("year", self.tr("year"), 70), Field("sample_g", self.tr("sample, g"), 96, needed=True),
-                Field("rule", self.tr("rule"), 226, words=True), Field("source", self.tr("source"), 262, words=True),
+                Field("name", self.tr("name of the own table"), 200, words=True),
+                Field("year", self.tr("year"), 64), Field("sample_g", self.tr("sample, g"), 90),
+                Field("rule", self.tr("rule"), 214, words=True), Field("source", self.tr("source"), 190, words=True),
+                Field("also", self.tr("judge also by"), 112),
             ]  # fmt: skip
         return [
             Field("kind", self.tr("defect"), 340, words=True, needed=True),
@@ -79,7 +82,7 @@ class StandardsPane(TypedPane):
         if first and own.name:
             self.head = False
         if self.head:
-            small = self.tr("The farm’s own table: what it is called, and the sample it is counted in.")
+            small = self.tr("The farm’s own table: its name and sample. Published tables that judge each count too: by their numbers.")
             self.say(self.tr("Standards"), small)
             self.show_rows([])
             return
@@ -104,7 +107,17 @@ class StandardsPane(TypedPane):
             return {}
         rule = self.desk.words.say(next(words for way, words in RULES.ways if way == own.rule))
         sample = f"{own.sample_g:g}" if own.sample_g else ""
-        return {"name": own.name, "year": own.year, "sample_g": sample, "rule": rule, "source": own.source}
+        return {
+            "name": own.name,
+            "year": own.year,
+            "sample_g": sample,
+            "rule": rule,
+            "source": own.source,
+            "also": " ".join(str(n) for n, t in self._numbered() if t.key in self.story.chosen),
+        }
+
+    def _numbered(self) -> list[tuple[int, Standard]]:
+        return list(enumerate(self.story.shipped, start=1))
 
     def typed_of(self, key: str) -> dict[str, str]:
         return self._cells(*next(item for item in self.story.own.items if item[0] == key))
@@ -161,8 +174,8 @@ class StandardsPane(TypedPane):
                 side.line(f"{n}  {words}")
             return
         side.title(self.tr("Published tables"))
-        for table in self.story.shipped:
+        for n, table in self._numbered():
             side.y += look().px(8)
-            side.line(say(table.label), say(Num(table.sample_g, "g")), strong=True)
+            side.line(f"{n}  {say(table.label)}", say(Num(table.sample_g, "g")), strong=True)
             rule = say(RULES.ways[0 if table.whole else 1][1])
             side.note(self.tr("{year}; {rule}. {source}").format(year=table.edition, rule=rule, source=table.source))
