@@ -33,9 +33,9 @@ from farmdesk.work.figures import (
 from farmdesk.work.forecasts import drying_ready, ferment_ready, now_of
 from farmdesk.work.goodhours import GoodHours
 from farmdesk.work.portions import TARGET_WB_FRAC, is_whole, rain_blocks
+from farmdesk.work.settings import asleep_h
 
 GAP_INTERVALS, GAP_LEAST_S = 1.75, 4 * HOUR_S  # a hole this much wider than usual is no line (common practice)
-SLEEP_FROM_H, SLEEP_UNTIL_H = 21, 5
 WETTED_FRAC = 0.02  # a rise of two points between two weighings is water taken up, not noise
 
 PARCHMENT_STAGES = (
@@ -71,15 +71,20 @@ def _gaps(x: Floats) -> list[int]:
 
 
 def _nights(picture: Picture, low: float, high: float) -> tuple[Band, ...]:
+    asleep, awake = asleep_h(picture.things)
     bands = []
     day = picture.time.calendar_day(low) - timedelta(days=1)
     while picture.time.instant(day) < high:
-        a = picture.time.instant(day, SLEEP_FROM_H)
-        b = picture.time.instant(day + timedelta(days=1), SLEEP_UNTIL_H)
+        a = picture.time.instant(day, *_hour(asleep))
+        b = picture.time.instant(day + timedelta(days=int(awake <= asleep)), *_hour(awake))
         if b > low and a < high:
             bands.append(Band("night", max(a, low), min(b, high), "x"))
         day += timedelta(days=1)
     return tuple(bands)
+
+
+def _hour(hours: float) -> tuple[int, int]:
+    return int(hours) % 24, round(60 * (hours % 1)) % 60
 
 
 @dataclass(frozen=True, slots=True)

@@ -52,7 +52,7 @@ from farmdesk.picture.yard_papers import (
 from farmdesk.text import N_, Day, Listing, Moment, Num, Text, kg, pct
 from farmdesk.work.changes import Done
 from farmdesk.work.farm import OpenFarm
-from farmdesk.work.portions import ACCOUNT_WORDS, place_list
+from farmdesk.work.portions import ACCOUNT_WORDS, block_words, place_list
 
 
 @dataclass(frozen=True, slots=True)
@@ -219,7 +219,7 @@ def _check(body: Check, time: FarmTime) -> Text:
 
 def _weigh_in(body: WeighIn, time: FarmTime) -> Text:
     return N_(
-        "notebook_page", "weigh-in of {who}, block {block}: {weight}", who=body.picker, block=body.block,
+        "notebook_page", "weigh-in of {who}, block {block}: {weight}", who=body.picker, block=block_words(body.block),
         weight=kg(body.gross_g - body.tare_g, 1),
     )  # fmt: skip
 

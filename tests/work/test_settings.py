@@ -5,9 +5,11 @@ from __future__ import annotations
 import pytest
 
 from farmdesk.errors import Asked, NotPossible
-from farmdesk.work import settings
+from farmdesk.work import fermenting, picking, settings
 from farmdesk.work.changes import Hand
+from farmdesk.work.charts import ferment_figures
 from farmdesk.work.farm import OpenFarm
+from tests.work.season import instant
 
 
 def test_a_figure_is_set_read_and_taken_back(farm: OpenFarm) -> None:
@@ -84,3 +86,17 @@ def test_a_figure_of_the_bulk_is_used_at_once(farm: OpenFarm) -> None:
     assert settings.kg_a_litre(farm.things, whole=False) == pytest.approx(0.85 / 0.6)
     settings.save_figure(farm, "pulp_pct", "100")
     assert settings.kg_a_litre(farm.things, whole=False) == pytest.approx(8.5)
+
+
+@pytest.mark.parametrize(("asleep", "awake", "hours"), [("", "", 8), ("22.5", "5", 6.5), ("1", "5", 4)])
+def test_the_nights_of_a_chart_are_when_people_sleep(farm: OpenFarm, asleep: str, awake: str, hours: float) -> None:
+    settings.save_figure(farm, "sleep_from_h", asleep)
+    settings.save_figure(farm, "sleep_until_h", awake)
+    lot = picking.begin_lot(farm, "W", instant(1, 12)).lot
+    picking.weigh_in(farm, lot, block="A", picker="P01", half_day="am", gross="58", at_utc_s=instant(1, 12))
+    fermenting.fill(farm, lot, {"T1": "58"}, instant(1, 17))
+    fermenting.read_ferment(farm, lot, "T1", instant(3, 12), ph="4.5")
+    (figure,) = ferment_figures(farm, farm.picture, farm.lot(lot))
+    whole = [band for band in figure.bands if band.kind == "night"][1]
+    assert (whole.high - whole.low) / 3600 == hours
+    assert farm.time.local(whole.low).hour == int(float(asleep or 20))

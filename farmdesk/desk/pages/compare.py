@@ -23,6 +23,7 @@ from farmdesk.desk.widgets.keys import KeyRow
 from farmdesk.desk.widgets.title import HEIGHT_PX as TITLE_PX
 from farmdesk.desk.widgets.title import Title
 from farmdesk.work.compare import MOST_LOTS, X_KINDS, CompareStory, Other
+from farmdesk.work.portions import block_words
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
@@ -101,7 +102,9 @@ class Conclusions(Drawn):
             ink.text(0, y, other.code, 15, SEMIBOLD)
             words = [self.desk.words.say(other.method)]
             if other.blocks:
-                words.append(self.tr("block {blocks}").format(blocks=" ".join(other.blocks)))
+                words.append(
+                    self.tr("block {blocks}").format(blocks=self.desk.words.say(block_words(" ".join(other.blocks))))
+                )
             ink.text(px(72), y, ", ".join(words), 15)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:

@@ -82,7 +82,9 @@ class StandardsPane(TypedPane):
         if first and own.name:
             self.head = False
         if self.head:
-            small = self.tr("The farm’s own table: its name and sample. Published tables that judge each count too: by their numbers.")
+            small = self.tr(
+                "The farm’s own table: its name and sample. Published tables that judge each count too: by their numbers."
+            )
             self.say(self.tr("Standards"), small)
             self.show_rows([])
             return

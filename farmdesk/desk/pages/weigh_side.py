@@ -85,7 +85,7 @@ class WeighSide(RowsPane):
             y += px(20)
             half = self.tr("morning") if column.half_day == "am" else self.tr("afternoon")
             said = self.tr("block {block}, {half}, {n} {n:sack|sacks}").format(
-                block=column.block, half=half, n=Counted(column.sacks_n)
+                block=words.say(block_words(column.block)), half=half, n=Counted(column.sacks_n)
             )
             ink.text(left, y, said, 15)
             ink.text(right, y, f"{words.number(column.grams / 1000, 1)} kg", 15, align="right")
