@@ -13,7 +13,7 @@ from pathlib import Path
 from types import TracebackType
 
 import numpy as np
-from sqlalchemy import func, select
+from sqlalchemy import Connection, Select, func, select
 
 from farmdesk import clock
 from farmdesk.clock import FarmTime
@@ -56,6 +56,14 @@ class Held:
         )
 
 
+def _id(look: Connection, question: Select[tuple[str]]) -> str:
+    """An id, "" where there is none. Raises Torn for what is none: a torn index answers with its row numbers."""
+    found = look.execute(question).scalar() or ""
+    if not isinstance(found, str):
+        raise rows.Torn(str(found))
+    return found
+
+
 class SeasonFile:
     """One open season file. `held` is not None where another program writes and this one reads a private copy."""
 
@@ -71,8 +79,8 @@ class SeasonFile:
         try:
             with self._wire.reading() as look:
                 self._things = read_things(look)
-                self._file_id = look.execute(select(tables.origin.c.file_id)).scalar() or ""
-                rise_above(look.execute(select(func.max(tables.entry.c.id))).scalar() or "")
+                self._file_id = _id(look, select(tables.origin.c.file_id))
+                rise_above(_id(look, select(func.max(tables.entry.c.id))))
             self.time.local(0)
         except BaseException:
             self._wire.close()

@@ -74,6 +74,15 @@ def test_a_mangled_file_opens_or_says_one_sentence(share: int, whole: Path, tmp_
     hold(range(share * FILES_N // 10, (share + 1) * FILES_N // 10), whole, tmp_path)
 
 
+@pytest.mark.parametrize("number", [666, 1701])
+def test_an_index_that_answers_with_row_numbers_is_a_damaged_file(number: int, whole: Path, tmp_path: Path) -> None:
+    path = tmp_path / "25.season"
+    path.write_bytes(mangled(whole.read_bytes(), random.Random(number)))
+    assert verify(path)
+    with pytest.raises(FileTrouble, match="damaged"):
+        used(path)
+
+
 @pytest.mark.long
 @pytest.mark.parametrize("share", range(10))
 def test_ten_thousand_mangled_files(share: int, whole: Path, tmp_path: Path) -> None:
