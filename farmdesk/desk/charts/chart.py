@@ -6,23 +6,23 @@ Keys while it has the focus: left and right move along, + and − come closer an
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.charts.paint import PAN_FRAC, ZOOM_FACTOR, Plot
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.tables.points import heads_of, rows_of
-from farmdesk.desk.tables.rows import Rows
 from farmdesk.desk.theme import SERIF, look
 from farmdesk.desk.widgets.ink import Ink, Measure
+from farmdesk.desk.widgets.twin import Table, Twinned
 from farmdesk.work.figures import Figure
 
 HEAD_PX = 24
 LEAST_PLOT_PX = 96  # a chart lower than this tells less than its sentence
 
 
-class Chart(QWidget):
+class Chart(Twinned):
     """Made once a page; `show_figure` gives it another figure."""
 
     looked = Signal()  # the view was moved, or turned between curves and table
@@ -34,7 +34,6 @@ class Chart(QWidget):
         self.note = ""  # stands after the subtitle: "f next vessel"
         self.plot = Plot(self)
         self.plot.setFocusProxy(self)
-        self._twin: Rows | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         look().changed.connect(self.wear)
         self.wear()
@@ -46,8 +45,7 @@ class Chart(QWidget):
         self.plot.show_figure(figure, self.desk.words, self.desk.time, keep=same)
         self.setAccessibleName(self.sentence)
         self.setAccessibleDescription(self.desk.words.say(figure.rests_on) if figure and figure.rests_on else "")
-        if self._twin is not None:
-            self._fill_twin()
+        self.fill_twin()
         self._lay_out()
 
     @property
@@ -58,37 +56,24 @@ class Chart(QWidget):
         under = self.figure.under
         return " ".join(self.desk.words.say(f.sentence) for f in (self.figure, under) if f is not None)
 
-    @property
-    def as_table(self) -> bool:
-        """Whether the points stand as a table now."""
-        return self._twin is not None
-
     def toggle_twin(self) -> None:
         """Turn from the curves to their points as a table, and back."""
-        if self._twin is not None:
-            had = self._twin.hasFocus()
-            self._twin.hide()
-            self._twin.deleteLater()
-            self._twin = None
-            if had:
-                self.setFocus()
-        elif self.figure is not None:
-            self._twin = Rows("", self)
-            self._fill_twin()
-            self._twin.setGeometry(self.plot.geometry())
-            self._twin.show()
-            if self.hasFocus():
-                self._twin.setFocus()
+        super().toggle_twin()
         self.looked.emit()
 
-    def _fill_twin(self) -> None:
-        assert self._twin is not None
+    def table(self) -> Table | None:
+        """The points of all curves; None without a figure."""
         if self.figure is None:
-            self.toggle_twin()
-            return
-        self._twin.setAccessibleName(self.tr("{sentence} As a table.").format(sentence=self.sentence))
-        words, time = self.desk.words, self.desk.time
-        self._twin.fill(heads_of(self.figure, words), rows_of(self.figure, words, time))
+            return None
+        return heads_of(self.figure, self.desk.words), rows_of(self.figure, self.desk.words, self.desk.time)
+
+    def table_name(self) -> str:
+        """Its sentence, and that it is a table."""
+        return self.tr("{sentence} As a table.").format(sentence=self.sentence)
+
+    def table_box(self) -> QRect:
+        """Where the curves stand; head and words stay."""
+        return self.plot.geometry()
 
     def wear(self) -> None:
         """Take the colours and sizes in force."""
@@ -132,8 +117,7 @@ class Chart(QWidget):
         top = look().px(HEAD_PX)
         box = QRectF(0, top, self.width(), max(0.0, self.height() - top - below)).toRect()
         self.plot.setGeometry(box)
-        if self._twin is not None:
-            self._twin.setGeometry(box)
+        self.place_twin()
         self.update()
 
     def resizeEvent(self, event: QResizeEvent) -> None:

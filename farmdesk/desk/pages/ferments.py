@@ -14,9 +14,10 @@ from farmdesk.desk.pages import Action, Desk, Page
 from farmdesk.desk.pages.today_zones import code_list
 from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.clock import LARGE_R_PX, SMALL_R_PX, paint_clock
-from farmdesk.desk.widgets.drawn import Drawn, Table
+from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.title import HEIGHT_PX, Title
+from farmdesk.desk.widgets.twin import Table
 from farmdesk.text import Days, Moment
 from farmdesk.work.stories import TodayStory, VesselStory
 

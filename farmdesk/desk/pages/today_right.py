@@ -6,8 +6,8 @@ from PySide6.QtCore import QSize
 
 from farmdesk.desk.pages.today_zones import Zone
 from farmdesk.desk.theme import BOLD, SEMIBOLD, look
-from farmdesk.desk.widgets.drawn import Table
 from farmdesk.desk.widgets.ink import Ink
+from farmdesk.desk.widgets.twin import Table
 from farmdesk.text import Num
 from farmdesk.work.portions import place_list
 

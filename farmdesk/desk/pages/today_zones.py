@@ -12,8 +12,9 @@ from PySide6.QtWidgets import QWidget
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.clock import SMALL_R_PX, paint_clock
-from farmdesk.desk.widgets.drawn import Drawn, Table
+from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink
+from farmdesk.desk.widgets.twin import Table
 from farmdesk.desk.widgets.yard import YardPlan
 from farmdesk.text import Days, Moment
 from farmdesk.work.portions import place_list

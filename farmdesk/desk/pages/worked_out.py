@@ -11,8 +11,9 @@ from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import BOLD, REGULAR, SANS, SEMIBOLD, SERIF, look
-from farmdesk.desk.widgets.drawn import Drawn, Table
+from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink, Measure
+from farmdesk.desk.widgets.twin import Table
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm

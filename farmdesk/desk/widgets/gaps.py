@@ -10,8 +10,9 @@ from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import SEMIBOLD, SERIF, look
-from farmdesk.desk.widgets.drawn import Drawn, Table
+from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink
+from farmdesk.desk.widgets.twin import Table
 from farmdesk.work.stories import Gap
 
 LINE_PX, MOST = 22, 6

@@ -6,8 +6,9 @@ from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import BOLD, REGULAR, SEMIBOLD, SERIF, look
-from farmdesk.desk.widgets.drawn import Drawn, Table
+from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink
+from farmdesk.desk.widgets.twin import Table
 from farmdesk.text import Counted
 
 HEAD_PX, LANE_PX, LANE_MOST_PX, LABEL_PX = 30, 18, 26, 92

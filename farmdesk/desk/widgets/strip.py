@@ -11,8 +11,9 @@ from PySide6.QtWidgets import QWidget
 
 from farmdesk.clock import FarmTime
 from farmdesk.desk.theme import SEMIBOLD, look
-from farmdesk.desk.widgets.drawn import Drawn, Table
+from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink
+from farmdesk.desk.widgets.twin import Table
 from farmdesk.text import N_, Day, Days, Text, Words
 from farmdesk.work.stories import Strip
 
