@@ -13,6 +13,8 @@ until they are shown. A page keeps no copy of a fact beyond the story it was las
 
         def show_story(self, story): ...                 # paint it; set the accessible name to its sentence
 
+        def lay_out(self): ...                           # its parts in their places, whenever the size changes
+
         def letters(self):                               # letters that act on this page; words with the key first
             return [Action("p", self.tr("day sheet"), self.print_sheet)]
 
@@ -35,6 +37,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QApplication, QWidget
 
 from farmdesk import clock
@@ -189,6 +192,12 @@ class Page(QWidget):
         for picture in [held] if isinstance(held, Drawn) else self.findChildren(Drawn):
             if picture.isVisible():
                 picture.toggle_twin()
+
+    def lay_out(self) -> None:
+        """Put the parts of the page in their places; done whenever its size changes."""
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        self.lay_out()
 
     def open_at(self, target: Target) -> None:
         """Show the part of the page that was asked for."""

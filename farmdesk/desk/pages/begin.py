@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, QTimeZone, Slot
-from PySide6.QtGui import QKeyEvent, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk import clock, paths
@@ -49,7 +49,7 @@ class BeginPage(Page):
         self.row.submitted.connect(self._submitted)
         self.row.left.connect(self._leave)
         self.row.edited.connect(self.update)
-        self.row.resized.connect(self._lay_out)
+        self.row.resized.connect(self.lay_out)
         self.row.fill({"season": _season(), "zone": _zone()})
 
     def query(self, farm: OpenFarm, at_utc_s: int) -> None:
@@ -105,11 +105,8 @@ class BeginPage(Page):
 
     # room
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        self._lay_out()
-
     @Slot()
-    def _lay_out(self) -> None:
+    def lay_out(self) -> None:
         px = look().px
         self.title.setGeometry(px(MARGIN_PX), px(8), self.width() - 2 * px(MARGIN_PX), px(HEIGHT_PX))
         wide = px(SHEET_PX - 2 * PAD_PX)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeyEvent, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.clock import DAY_S
@@ -108,9 +108,6 @@ class CarePage(CareActs):
             self.progress.stopped.set()
         else:
             self.desk.go(Target("page", "farm"))
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        self.lay_out()
 
     def lay_out(self) -> None:
         px = look().px

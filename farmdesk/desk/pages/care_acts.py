@@ -52,10 +52,6 @@ class CareActs(Page):
         self.guard.answered.connect(self._disk_answered)
         self.guard.went_back.connect(self._other_disk)
 
-    def lay_out(self) -> None:
-        """A line or a question has opened, or gone."""
-        raise NotImplementedError
-
     # saying
 
     def say(self, told: str) -> None:

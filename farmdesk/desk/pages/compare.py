@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QKeyEvent, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QPaintEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from farmdesk.desk.charts.chart import Chart
@@ -225,7 +225,7 @@ class ComparePage(Page):
 
     # room
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
+    def lay_out(self) -> None:
         px = look().px
         left, wide = px(MARGIN_PX), self.width() - 2 * px(MARGIN_PX)
         top, bottom = px(TITLE_PX + 18), self.height() - px(KEYS_PX + 10)

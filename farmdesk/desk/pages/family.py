@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QKeyEvent, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
@@ -52,7 +52,7 @@ class FamilyPage(Page):
         self.row.wrote.connect(self._wrote)
         self.row.left.connect(self.close_form)
         self.row.ended.connect(self.close_form)
-        self.row.resized.connect(self._lay_out)
+        self.row.resized.connect(self.lay_out)
 
     # asking and showing
 
@@ -75,7 +75,7 @@ class FamilyPage(Page):
         self.setAccessibleName(self.title.accessibleName())
         self.tree.show_story(story)
         self.keys.show_actions(self.letters())
-        self._lay_out()
+        self.lay_out()
         self.update()
 
     def open_at(self, target: Target) -> None:
@@ -113,7 +113,7 @@ class FamilyPage(Page):
         self.row.set_fields(fields)
         self.row.show()
         self.row.fill(values, focus)
-        self._lay_out()
+        self.lay_out()
 
     def _merge(self) -> None:
         heaps = self._places(self.code)
@@ -143,7 +143,7 @@ class FamilyPage(Page):
         """Put the form away; the drawing has the keys."""
         self.row.hide()
         self.form = ""
-        self._lay_out()
+        self.lay_out()
         self.tree.setFocus(Qt.FocusReason.OtherFocusReason)
 
     @Slot(object)
@@ -204,11 +204,8 @@ class FamilyPage(Page):
 
     # room and painting
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        self._lay_out()
-
     @Slot()
-    def _lay_out(self) -> None:
+    def lay_out(self) -> None:
         px = look().px
         left, wide = px(MARGIN_PX), self.width() - 2 * px(MARGIN_PX)
         self.title.setGeometry(left, px(8), wide, px(TITLE_PX))

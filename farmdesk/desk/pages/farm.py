@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Slot
-from PySide6.QtGui import QPaintEvent, QResizeEvent
+from PySide6.QtGui import QPaintEvent
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from farmdesk.desk.go import Target
@@ -230,7 +230,7 @@ class FarmPage(Page):
 
     # room
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
+    def lay_out(self) -> None:
         px = look().px
         left, wide, top = px(MARGIN_PX), self.width() - 2 * px(MARGIN_PX), px(8)
         self.title.setGeometry(left, top, wide, px(HEIGHT_PX))

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QMouseEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
@@ -231,7 +231,7 @@ class FermentsPage(Page):
         if vessel is not None:
             self.desk.go(Target("lot", vessel.lot))
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
+    def lay_out(self) -> None:
         px = look().px
         left, wide, top = px(MARGIN_PX), self.width() - 2 * px(MARGIN_PX), px(8)
         self.title.setGeometry(left, top, wide, px(HEIGHT_PX))

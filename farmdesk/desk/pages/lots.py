@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Slot
-from PySide6.QtGui import QKeyEvent, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QPaintEvent
 from PySide6.QtWidgets import QFileDialog, QLineEdit, QWidget
 
 from farmdesk.desk.go import Target
@@ -378,7 +378,7 @@ class LotsPage(Page):
 
     # room
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
+    def lay_out(self) -> None:
         px = look().px
         left, top, wide = px(MARGIN_PX), px(12), px(LIST_PX)
         self.filter.setGeometry(left, top, wide, px(FILTER_PX))

@@ -9,7 +9,7 @@ from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QModelIndex, Qt, Slot
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from farmdesk.clock import FarmTime
@@ -217,7 +217,7 @@ class NotebookPage(Page):
         else:
             self.desk.lanes.stray(error)
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
+    def lay_out(self) -> None:
         px = look().px
         left, wide, top = px(MARGIN_PX), self.width() - 2 * px(MARGIN_PX), px(8)
         self.title.setGeometry(left, top, wide, px(HEIGHT_PX))

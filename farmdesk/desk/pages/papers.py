@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QModelIndex, Qt, Slot
-from PySide6.QtGui import QImage, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QImage, QPaintEvent
 from PySide6.QtWidgets import QDialog, QFileDialog, QLineEdit, QWidget
 
 from farmdesk.clock import FarmTime
@@ -247,7 +247,7 @@ class PapersPage(Page):
         self.sheet.show_image(drawing.image, told)
         self.lot.setVisible(drawing.wish.kind == "lot sheet")
         self.keys.show_actions(self.letters())
-        self._lay_out()
+        self.lay_out()
 
     @Slot(object)
     def _not_drawn(self, error: Exception) -> None:
@@ -354,10 +354,7 @@ class PapersPage(Page):
 
     # room
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        self._lay_out()
-
-    def _lay_out(self) -> None:
+    def lay_out(self) -> None:
         px = look().px
         left, wide, top = px(MARGIN_PX), self.width() - 2 * px(MARGIN_PX), px(8)
         self.title.setGeometry(left, top, wide, px(HEIGHT_PX))

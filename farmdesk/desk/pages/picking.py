@@ -11,7 +11,7 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QKeyEvent, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
@@ -78,7 +78,7 @@ class PickingPage(Page):
         if name not in self.views:
             module, kind = VIEWS[name].split(":")
             self.views[name] = getattr(import_module(module), kind)(self)
-            self._lay_out()
+            self.lay_out()
             self.views[name].setVisible(name == self.name)
         return self.views[name]
 
@@ -158,10 +158,7 @@ class PickingPage(Page):
 
     # room
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        self._lay_out()
-
-    def _lay_out(self) -> None:
+    def lay_out(self) -> None:
         px = look().px
         left, top = px(MARGIN_PX), px(8)
         self.keys.move(left, self.height() - px(KEYS_PX + 4))

@@ -10,7 +10,7 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QKeyEvent, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
@@ -71,7 +71,7 @@ class RegistersPage(Page):
             module, kind = PANES[name].split(":")
             made = getattr(import_module(f"farmdesk.desk.pages.{module}"), kind)(self, name)
             self.panes[name] = made
-            self._lay_out()
+            self.lay_out()
             made.setVisible(name == self.name)
         return self.panes[name]
 
@@ -146,10 +146,7 @@ class RegistersPage(Page):
 
     # room
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        self._lay_out()
-
-    def _lay_out(self) -> None:
+    def lay_out(self) -> None:
         px = look().px
         left, wide = px(MARGIN_PX), self.width() - 2 * px(MARGIN_PX)
         self.choice.move(left, px(6))

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Slot
-from PySide6.QtGui import QResizeEvent, QShowEvent
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
@@ -120,7 +120,7 @@ class SeasonPage(Page):
         if self.view.days is not None:
             self._span(self.view.days_seen())
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
+    def lay_out(self) -> None:
         px = look().px
         left, wide, top = px(MARGIN_PX), self.width() - 2 * px(MARGIN_PX), px(2)
         self.title.setGeometry(left, top, wide, px(HEIGHT_PX))

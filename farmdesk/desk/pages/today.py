@@ -12,7 +12,7 @@ from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeyEvent, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QKeyEvent, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
@@ -79,7 +79,7 @@ class TodayPage(Page):
         self.gaps.show_gaps(day.gaps)
         self.keys.show_actions(self.letters()[:3])
         self.setAccessibleName(self.title.accessibleName())
-        self._lay_out()
+        self.lay_out()
 
     def _say_title(self, day: TodayStory) -> None:
         say = self.desk.words.say
@@ -155,10 +155,7 @@ class TodayPage(Page):
 
     # room
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        self._lay_out()
-
-    def _lay_out(self) -> None:
+    def lay_out(self) -> None:
         px = look().px
         left, wide = px(MARGIN_PX), self.width() - 2 * px(MARGIN_PX)
         self.title.setGeometry(left, px(8), wide, px(HEIGHT_PX))

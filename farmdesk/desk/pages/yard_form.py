@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QRect, Qt, Slot
-from PySide6.QtGui import QMouseEvent, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QMouseEvent, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
@@ -49,7 +49,7 @@ class YardFormPage(Page):
         self.row.wrote.connect(self._wrote)
         self.row.ended.connect(self._skip)
         self.row.left.connect(self._leave)
-        self.row.resized.connect(self._lay_out)
+        self.row.resized.connect(self.lay_out)
         self.row.edited.connect(self._set_letters)
         self.row.hide()
 
@@ -76,7 +76,7 @@ class YardFormPage(Page):
             self._open_row(take_keys=True)
         self._say()
         self._tell_side()
-        self._lay_out()
+        self.lay_out()
 
     def letters(self) -> Sequence[Action]:
         return (Action("p", self.tr("paper"), self._paper), Action("e", self.tr("type"), self._type))
@@ -131,7 +131,7 @@ class YardFormPage(Page):
         self.correcting, self._starred = row is not None and self._done(row), False
         self.row.setVisible(row is not None)
         if row is None:
-            self._lay_out()
+            self.lay_out()
             self.setFocus(Qt.FocusReason.OtherFocusReason)
             return
         first = "tray" if row.too_wet and not row.values else "1"
@@ -145,7 +145,7 @@ class YardFormPage(Page):
             self.setFocus(Qt.FocusReason.OtherFocusReason)
         self._say()
         self._tell_side()
-        self._lay_out()
+        self.lay_out()
 
     @Slot()
     def _set_letters(self) -> None:
@@ -222,9 +222,6 @@ class YardFormPage(Page):
 
     # room
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        self._lay_out()
-
     def ground(self) -> QRect:
         """The white sheet."""
         px = look().px
@@ -251,7 +248,7 @@ class YardFormPage(Page):
         return top if top + px(ROW_PX) <= ground.bottom() - px(FOOT_PX) else None
 
     @Slot()
-    def _lay_out(self) -> None:
+    def lay_out(self) -> None:
         px, ground = look().px, self.ground()
         left = ground.x() + px(PAD_PX + LEAD_PX)
         top = self._top(self.at)
