@@ -59,11 +59,11 @@ def find(typed: str, known: Known, today: date) -> list[tuple[str, Target]]:
     return found
 
 
-def begins(letter: str, known: Known) -> bool:
-    """Whether a letter may be the beginning of somewhere to go, so that it must wait for a second one."""
-    low = letter.casefold()
+def begins(typed: str, known: Known) -> bool:
+    """Whether what is typed may be the beginning of somewhere to go, so that it must wait for more."""
+    low = typed.casefold()
     names = [*(known.pages or {}), *known.vessels, *known.beds, *known.lots]
-    return low in "bd" or any(name.casefold().startswith(low) for name in names)
+    return low in ("b", "d") or any(name.casefold().startswith(low) for name in names)
 
 
 def _lots(low: str, known: Known) -> list[tuple[str, Target]]:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from collections.abc import Callable
+
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent
-from PySide6.QtWidgets import QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 
 from farmdesk.desk.theme import SEMIBOLD, look
 from farmdesk.desk.widgets.ink import Ink
@@ -20,8 +22,10 @@ class GoBox(QLineEdit):
     left = Signal()
     back = Signal()
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, leads: Callable[[str], bool], parent: QWidget | None = None) -> None:
+        """`leads` says whether what was typed so far may lead somewhere."""
         super().__init__(parent)
+        self.leads, self.opens = leads, False
         self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self.setAccessibleName(self.tr("Go to a lot, bed, day or page"))
         self.hint, self.command, self.note, self.off_present = "", "", "", False
@@ -31,8 +35,12 @@ class GoBox(QLineEdit):
         self._wait.timeout.connect(self._waited)
         self.textEdited.connect(self._edited)
 
-    def begin(self, letter: str, command: str = "") -> None:
-        """Take the first letter typed anywhere; `command` are the words of what it does when left alone."""
+    def begin(self, letter: str, command: str = "", *, opens: bool = False) -> None:
+        """Take the first letter typed anywhere; `command` are the words of what it does when left alone.
+
+        Where it `opens` a box, and what is typed on leads nowhere, it does so at once and the box takes the rest.
+        """
+        self.opens = opens
         self.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.setText(letter)
         self.command = command
@@ -52,6 +60,7 @@ class GoBox(QLineEdit):
         """Nothing is being typed any more."""
         self._wait.stop()
         self.command = self.hint = ""
+        self.opens = False
         self.clear()
 
     def _edited(self, text: str) -> None:
@@ -77,8 +86,27 @@ class GoBox(QLineEdit):
         elif key == Qt.Key.Key_Escape:
             self.empty()
             self.left.emit()
+        elif self.opens and self._goes_on(event.text()):
+            self._hand_on(self.text() + event.text())
         else:
             super().keyPressEvent(event)
+
+    def _goes_on(self, text: str) -> bool:
+        """Whether what is typed was never meant to go anywhere, but for the box that its first letter opens."""
+        if not text or not text.isprintable() or not self.text() or self.cursorPosition() < len(self.text()):
+            return False
+        return not self.leads(self.text() + text)
+
+    def _hand_on(self, typed: str) -> None:
+        self.setText(typed[0])
+        self._waited()
+        box = QApplication.focusWidget()
+        if isinstance(box, QLineEdit) and box is not self:
+            for letter in typed[1:]:
+                key = ord(letter.upper()) if letter.isascii() else 0
+                QApplication.sendEvent(
+                    box, QKeyEvent(QEvent.Type.KeyPress, key, Qt.KeyboardModifier.NoModifier, letter)
+                )
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         if self.off_present and not self.text():

@@ -67,7 +67,7 @@ class Window(QWidget):
         self._keys_from: QWidget | None = None
         self._seen = False
         self._turned: tuple[str, float] | None = None  # the letter that turned, and when [s]
-        self.go_box = GoBox()
+        self.go_box = GoBox(lambda typed: go.begins(typed, self.known) or bool(self._found(typed)))
         self.road = Road(self.go_box, self)
         self.ruler = Ruler(desk, self)
         self.notice = problems.Notice(self)
@@ -291,7 +291,7 @@ class Window(QWidget):
             self._turned = (text, time.monotonic()) if action.key == TURN else None
             return
         self._keys_from = QApplication.focusWidget()
-        self.go_box.begin(text, action.words if action else "")
+        self.go_box.begin(text, action.words if action else "", opens=action is not None and action.opens)
 
     def _action(self, letter: str) -> Action | None:
         found = self.page.all_letters() if self.page is not None else []

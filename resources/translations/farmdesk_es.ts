@@ -1832,6 +1832,10 @@
         <translation>ocurrió</translation>
     </message>
     <message>
+        <source>None of {n} {n:row|rows} says so; Esc shows all again.</source>
+        <translation>Ninguna de {n} {n:fila|filas} lo dice; Esc las muestra todas.</translation>
+    </message>
+    <message>
         <source>by</source>
         <translation>por</translation>
     </message>
@@ -1846,6 +1850,10 @@
     <message>
         <source>where</source>
         <translation>dónde</translation>
+    </message>
+    <message>
+        <source>{found} of {n} {n:row|rows}; Esc shows all again.</source>
+        <translation>{found} de {n} {n:fila|filas}; Esc las muestra todas.</translation>
     </message>
     <message>
         <source>{n} {n:row|rows}; the last was written {at}.</source>

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from farmdesk.desk.go import Target
 from farmdesk.desk.theme import look
-from tests.desk.evening import open_window, season_copy
+from tests.desk.evening import open_window, season_copy, type_keys
 from tests.desk.samples import EVENING, jan
 
 KEY = Qt.Key
@@ -60,9 +60,24 @@ def test_searching_narrows_and_escape_widens(qtbot, window):
     qtbot.keyClicks(page.search, "25-13w T1 pH")
     assert page.seen
     assert {(line.row.lot, line.row.place) for line in page.seen} == {("25-13W", "T1")}
+    assert page.accessibleName() == f"{len(page.seen)} of {len(page.all):,} rows; Esc shows all again."
+    page.search.setText("25-13w nowhere")
+    assert page.accessibleName().startswith("None of 1,")
     qtbot.keyClick(page.search, KEY.Key_Escape)
     assert len(page.seen) == len(page.all)
     assert page.rows.hasFocus()
+
+
+def test_what_a_quick_hand_types_after_the_letter_is_searched_for(qtbot, window):
+    page = page_of(window, "notebook")
+    type_keys(qtbot, "s25-13w T1")
+    assert page.search.text() == "25-13w T1"
+    assert window.go_box.text() == ""
+    qtbot.keyClick(page.search, KEY.Key_Escape)
+    type_keys(qtbot, "s12")  # liners are called S01 to S12: this may lead somewhere
+    assert window.go_box.text() == "s12"
+    type_keys(qtbot, " jan b1")
+    assert page.search.text() == "12 jan b1"
 
 
 def test_a_bed_and_a_day_are_found_whole(qtbot, window):

@@ -75,11 +75,15 @@ TURN = "t"  # the letter that turns pictures into tables
 
 @dataclass(frozen=True)
 class Action:
-    """Something a page does: the letter that does it, its words, and the deed."""
+    """Something a page does: the letter that does it, its words, and the deed.
+
+    `opens`: a box to type in, which takes what a quick hand types on after the letter.
+    """
 
     key: str
     words: str
     run: Callable[[], None]
+    opens: bool = False
 
 
 class Desk(QObject):

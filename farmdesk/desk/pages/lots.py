@@ -194,14 +194,14 @@ class LotsPage(Page):
         found = [Action("p", self.tr("lot sheet"), self._lot_sheet)]
         story = self.lot.story
         if story is not None and story.sensible != "none":
-            found.insert(0, Action("r", self.tr("reading"), self._reading))
+            found.insert(0, Action("r", self.tr("reading"), self._reading, opens=True))
         if story is not None and story.drying is not None:
             other = self.tr("good hours") if self.x_kind == "time" else self.tr("dates")
             found.append(Action("d", other, self._turn_axis))
         found += self.lot.letters()
         if self.lot.dropped or self.lot.turned:
             found.append(Action("m", self.tr("curves") if self.lot.turned else self.tr("more"), self._turn))
-        found.append(Action("l", self.tr("list"), self._keys_to_filter))
+        found.append(Action("l", self.tr("list"), self._keys_to_filter, opens=True))
         found.append(Action("w", self.tr("answer the file") if self._file else self.tr("watch folder"), self._folder))
         return found
 

@@ -122,17 +122,23 @@ class NotebookPage(Page):
 
     def show_story(self, story: Any) -> None:
         self.all = story
-        n = Counted(len(story), self.desk.words.number(len(story)))
-        told = self.tr("Nothing is written yet.")
-        if story:
-            told = self.tr("{n} {n:row|rows}; the last was written {at}.").format(n=n, at=story[0].cells[0])
-        self.title.say(self.tr("Notebook"), told)
-        self.setAccessibleName(told)
         self._filter()
+
+    def _said(self) -> str:
+        """How many rows there are, or how many of them a search finds."""
+        number = self.desk.words.number
+        n, found = (Counted(len(lines), number(len(lines))) for lines in (self.all, self.seen))
+        if not self.all:
+            return self.tr("Nothing is written yet.")
+        if not self.search.text().strip():
+            return self.tr("{n} {n:row|rows}; the last was written {at}.").format(n=n, at=self.all[0].cells[0])
+        if not self.seen:
+            return self.tr("None of {n} {n:row|rows} says so; Esc shows all again.").format(n=n)
+        return self.tr("{found} of {n} {n:row|rows}; Esc shows all again.").format(found=found, n=n)
 
     def letters(self) -> Sequence[Action]:
         row = self._current()
-        found = [Action("s", self.tr("search"), self._to_search)]
+        found = [Action("s", self.tr("search"), self._to_search, opens=True)]
         if row is not None and row.ids:
             words = self.tr("strike out") if row.struck is None else self.tr("bring back")
             found.append(Action("x", words, self._ask_strike))
@@ -165,6 +171,8 @@ class NotebookPage(Page):
             self.tr("written"), self.tr("happened"), self.tr("by"), self.tr("lot"), self.tr("where"), self.tr("what"),
             self.tr("with"), self.tr("note"),
         ]  # fmt: skip
+        self.title.say(self.tr("Notebook"), self._said())
+        self.setAccessibleName(self._said())
         self.rows.fill(heads, [line.cells for line in self.seen], [line.row.struck is not None for line in self.seen])
         if held is not None:
             at = next((i for i, line in enumerate(self.seen) if line.row.id == held.id), 0)

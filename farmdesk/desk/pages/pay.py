@@ -120,7 +120,7 @@ class PayView(PaySide):
     def letters(self) -> Sequence[Action]:
         """Advances, day work, names, the signature, the paper."""
         found = [
-            Action("a", self.tr("advance"), self._advance), Action("e", self.tr("day work"), self._day_work),
+            Action("a", self.tr("advance"), self._advance, opens=True), Action("e", self.tr("day work"), self._day_work, opens=True),
             Action("k", self.tr("pay sheet on paper"), self._paper),
         ]  # fmt: skip
         story = self.story

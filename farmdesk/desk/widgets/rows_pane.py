@@ -227,7 +227,7 @@ class RowsPane(QWidget):
         if index == self.at:
             ink.fill(left - px(8), y + 2, px(5), px(ROW_PX) - 4, "ink")
         if row.doubtful:
-            ink.swatch(left, base, "doubtful")
+            ink.swatch(left if row.lead else left - px(PAD_PX - 3), base, "doubtful", 14 if row.lead else px(12))
             ink.text(left + px(20), base, row.lead, 15, color="ink2")
         else:
             ink.text(left, base, row.lead, 15, color="ink2")
