@@ -66,6 +66,9 @@ def test_searching_narrows_and_escape_widens(qtbot, window):
     qtbot.keyClick(page.search, KEY.Key_Escape)
     assert len(page.seen) == len(page.all)
     assert page.rows.hasFocus()
+    page.search.setText("25-13w T1 pH")
+    qtbot.keyClick(page.rows, KEY.Key_Escape)
+    assert len(page.seen) == len(page.all)
 
 
 def test_what_a_quick_hand_types_after_the_letter_is_searched_for(qtbot, window):

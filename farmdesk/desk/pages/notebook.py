@@ -148,6 +148,12 @@ class NotebookPage(Page):
         if target.kind == "rows":
             self.search.setText(target.value)
 
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape and self.search.text():
+            self.search.clear()
+        else:
+            event.ignore()
+
     def keys_to_rows(self) -> None:
         """Give the keys to the rows."""
         self.rows.setFocus(Qt.FocusReason.OtherFocusReason)
