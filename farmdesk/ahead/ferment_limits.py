@@ -6,28 +6,17 @@ Every worry is one line with its figures, action first, at one of two levels.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Any, Final
+from typing import Any
 
 import numpy as np
 
 from farmdesk.ahead.ferment_fit import FermentLot, check
 from farmdesk.ahead.learning import row_of
+from farmdesk.ahead.range import ALARM, WARN, Worry
 from farmdesk.clock import HOUR_S
 from farmdesk.errors import NotPossible
 from farmdesk.science.limits import within
-from farmdesk.text import N_, Num, Text, pct
-
-WARN: Final = "warn"
-ALARM: Final = "alarm"
-
-
-@dataclass(frozen=True, slots=True)
-class Worry:
-    """One thing wrong in a vessel: "warn" or "alarm", and the line to show."""
-
-    level: str
-    text: Text
+from farmdesk.text import N_, Num, pct
 
 
 def worries(
@@ -95,6 +84,10 @@ def _hurdle(lot: FermentLot, hours_h: float) -> list[Worry]:
     if hours_h < row["hurdle_warn_h"] or (lot.ph.size and float(lot.ph.min()) < limit):
         return []
     facts = {"limit": Num(limit, "", 1), "hours": Num(hours_h, "h")}
+    if not lot.ph.size:
+        level = ALARM if hours_h >= row["hurdle_alarm_h"] else WARN
+        words = N_("ferment", "Take a pH: none was read in {hours} in a shut vessel.", hours=facts["hours"])
+        return [Worry(level, words)]
     if hours_h >= row["hurdle_alarm_h"]:
         words = N_(
             "ferment",

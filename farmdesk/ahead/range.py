@@ -10,6 +10,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from statistics import NormalDist
+from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
@@ -30,6 +31,18 @@ def _nothing() -> Floats:
     return np.empty(0)
 
 
+WARN: Final = "warn"
+ALARM: Final = "alarm"
+
+
+@dataclass(frozen=True, slots=True)
+class Worry:
+    """Something to look at twice ("warn") or to act on now ("alarm"), as the line to show: action first."""
+
+    level: str
+    text: Text
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Ahead:
     """When something is reached, as a range; None stands for "open".
@@ -39,7 +52,8 @@ class Ahead:
     `draws_utc_s` [UTC s, sorted, inf = not reached] is what they were counted from; `over_utc_s` the same
     for "too dry". `times_utc_s`, `low`, `mid`, `high` [n] are the fan (10, 50, 90 %) of moisture
     [fraction wet basis] or pH; empty where there is no curve to show honestly. `source` is one of
-    typical, tray, meter, tray+meter, ph. `remark` is a second sentence where there is something to say.
+    typical, tray, meter, tray+meter, ph. `remark` is a second sentence where there is something to say; `worries`
+    are of a vessel at the instant that was asked about, alarms first.
     """
 
     earliest_utc_s: float | None
@@ -57,6 +71,7 @@ class Ahead:
     low: Floats = field(default_factory=_nothing, repr=False)
     mid: Floats = field(default_factory=_nothing, repr=False)
     high: Floats = field(default_factory=_nothing, repr=False)
+    worries: tuple[Worry, ...] = ()
 
     def chance_by(self, at_utc_s: float) -> float:
         """The chance [0..1] that it is reached by an instant [UTC s]."""

@@ -29,7 +29,7 @@ from farmdesk.papers.letters import (
 from farmdesk.papers.page import Target
 from farmdesk.papers.place import Box
 from farmdesk.papers.yard import BAR_PT, paint_measure, paint_yard
-from farmdesk.science.gas import DANGER_PPM, DAY_LIMIT_PPM
+from farmdesk.science.gas import CAUTION, CAUTION_SOURCE
 from farmdesk.text import N_, Day, Fact, Listing, Moment, Num, Text, Words, kg
 from farmdesk.work.stories import Lying, TodayStory, VesselStory
 
@@ -44,17 +44,6 @@ NIGHT_CHECKS = ((20, 30), (23, 30), (2, 30), (4, 45))  # hours of the night roun
 READ_AT_H, MORNING_H = 16, 6
 SQUARE_PT, YARD_LEAST_PT = TICK * 1.4, 190.0  # the rain list's tick boxes, and the least room for its drawing
 
-GAS = N_(
-    "papers",
-    "Open outdoors and stand aside. The gas kills without a smell. Never lean in, never open alone in a closed room.",
-)
-GAS_SOURCE = N_(
-    "papers",
-    "Carbon dioxide: at most {day} over a working day; {danger} is dangerous at once (NIOSH, IDLH documentation "
-    "124-38-9, 1994). Nothing here measures the air. Local safety rules come first.",
-    day=Num(DAY_LIMIT_PPM, "ppm"),
-    danger=Num(DANGER_PPM, "ppm"),
-)
 TARP = N_("papers", "A wet tarp is heavy: lift it by two.")
 TARP_SOURCE = N_("papers", "At most {load} alone and close to the body (NIOSH 94-110, 1994).", load=Num(23, "kg"))
 
@@ -100,7 +89,7 @@ def _checks(story: TodayStory, time: FarmTime) -> list[str]:
 
 
 def _caution_height(sheet: CrewPaper) -> float:
-    said = [(GAS, 13.0, SERIF_SEMIBOLD), (GAS_SOURCE, LEAST_PT, SANS)]
+    said = [(CAUTION, 13.0, SERIF_SEMIBOLD), (CAUTION_SOURCE, LEAST_PT, SANS)]
     return sum(len(lines(sheet.say(t), pt, sheet.width - 18, font)) * pt * LEADING for t, pt, font in said) + 22
 
 
@@ -109,7 +98,7 @@ def _caution(sheet: CrewPaper) -> None:
     high = _caution_height(sheet) - 8
     sheet.page.frame(Box(sheet.left + 1.5, sheet.y + 1.5, sheet.right - 1.5, sheet.y + high), 3.0)
     y = sheet.y + 7
-    for text, size, font in ((GAS, 13.0, SERIF_SEMIBOLD), (GAS_SOURCE, LEAST_PT, SANS)):
+    for text, size, font in ((CAUTION, 13.0, SERIF_SEMIBOLD), (CAUTION_SOURCE, LEAST_PT, SANS)):
         y = paint_lines(sheet.page, sheet.left + 9, y, lines(sheet.say(text), size, sheet.width - 18, font), size, font)
     sheet.y += high + 8
 
@@ -139,6 +128,8 @@ def _head_of(sheet: CrewPaper, vessel: VesselStory) -> _Head:
     room = sheet.width * 0.58 - code_pt
     left = [(line, BODY, "ink") for line in lines(sheet.say(name), BODY, room)]
     left += [(line, 11.0, "ink2") for line in lines(sheet.say(said), 11, room)]
+    for worry in vessel.worries[:2]:
+        left += [(line, BODY, "ink") for line in lines(sheet.say(worry.text), BODY, room)]
     return _Head(tuple(left), tuple(lines(end, BODY, sheet.width * 0.4, BOLD)), code_pt)
 
 

@@ -42,6 +42,17 @@ SHORT_LIMIT_PPM: Final = 30_000.0  # NIOSH, 15 min
 DANGER_PPM: Final = 40_000.0  # NIOSH, immediately dangerous to life
 OUTDOOR_OXYGEN_PCT: Final = 20.9
 
+CAUTION: Final = N_(
+    "ferment",
+    "Open outdoors and stand aside. The gas kills without a smell. Never lean in, never open alone in a closed room.",
+)
+CAUTION_SOURCE: Final = N_(
+    "ferment",
+    "Carbon dioxide: at most {day} over a working day; {danger} is dangerous at once (NIOSH, IDLH documentation "
+    "124-38-9, 1994). Nothing here measures the air. Local safety rules come first.",
+    day=Num(DAY_LIMIT_PPM, "ppm"),
+    danger=Num(DANGER_PPM, "ppm"),
+)
 _SUGAR: Final = N_("ferment", "A weight of sugar")
 
 

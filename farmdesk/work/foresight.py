@@ -6,6 +6,7 @@ Loaded only when a forecast is worked out, since the forecasters bring SciPy wit
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
@@ -16,8 +17,9 @@ from farmdesk.ahead.drying import drying_taught, forecast_drying
 from farmdesk.ahead.drying_fit import DryingLot, Meter, Tray
 from farmdesk.ahead.ferment import ferment_taught, forecast_ferment
 from farmdesk.ahead.ferment_fit import FermentLot
+from farmdesk.ahead.ferment_limits import worries
 from farmdesk.ahead.learning import LotTaught
-from farmdesk.ahead.range import Ahead
+from farmdesk.ahead.range import Ahead, Worry
 from farmdesk.ahead.weather import WeatherLog
 from farmdesk.clock import HOUR_S
 from farmdesk.errors import NotPossible
@@ -37,6 +39,7 @@ Floats = NDArray[np.float64]
 TARGET_WB_FRAC = 0.12
 WETTED_FRAC = 0.02
 SKIES = {"dry": "sun", "cloud": "grey", "rain": "rain"}
+NO_TARGET_PH = 4.0  # stands in where a method aims at none: no worry rests on it
 THIN_S = 900  # a logger's readings are taken every quarter of an hour
 
 
@@ -219,6 +222,9 @@ def _joined(a: Floats, b: Floats) -> Floats:
 def _ferment_question(farm: OpenFarm, picture: Picture, lot: LotPicture, place: str) -> Callable[[], Ahead]:
     fill = running_fill(picture, lot, place)
     running = ferment_lot(farm, picture, lot, fill) if fill else None
+    method = method_of(lot, picture.things)
+    watched = ferment_lot(farm, picture, lot, fill, otherwise_ph=NO_TARGET_PH) if fill else None
+    brix = _series(lot, fill, "brix", now_of(picture))[:, 1] if fill else np.empty(0)
     standard, now, kept = typical_ferment(picture, lot, place), float(now_of(picture)), farm.forecasts
     closed = [
         (f"{other.code}/{done.place}", len(other.entries), taught, float(done.until_utc_s))
@@ -228,6 +234,10 @@ def _ferment_question(farm: OpenFarm, picture: Picture, lot: LotPicture, place: 
     ]
 
     def work_out() -> Ahead:
+        said = _worries(watched, now, bool(method and method.sealed), brix)
+        return replace(end(), worries=said)
+
+    def end() -> Ahead:
         if running is None or running.ph.size < 2:
             return _or_refuse(standard)
         taught: list[tuple[float, LotTaught]] = []
@@ -238,6 +248,17 @@ def _ferment_question(farm: OpenFarm, picture: Picture, lot: LotPicture, place: 
         return forecast_ferment(running, now, [one for _, one in taught])
 
     return work_out
+
+
+def _worries(lot: FermentLot | None, now_utc_s: float, sealed: bool, brix: Floats) -> tuple[Worry, ...]:
+    if lot is None:
+        return ()
+    fell = brix.size > 1 and brix[-1] <= brix[0]  # a Brix that rose is a bad sample
+    sugar = {"first_brix": float(brix[0]), "now_brix": float(brix[-1])} if fell else {}
+    try:
+        return worries(lot, now_utc_s, sealed=sealed, **sugar)
+    except NotPossible:  # a reading that no mass can have: the notebook marks it
+        return ()
 
 
 def _ferment_taught(

@@ -13,7 +13,8 @@ from farmdesk.text import N_, Day, Days, Fact, Text, kg
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import drying_ready, now_of
 from farmdesk.work.portions import daily_moisture
-from farmdesk.work.stories import Board, DayWeather, Pick, SeasonStory, StripDay, VesselBar
+from farmdesk.work.season_story import Board, Pick, SeasonStory, VesselBar
+from farmdesk.work.stories import DayWeather, StripDay
 from farmdesk.work.strips import ahead_days
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from datetime import date
 
-from farmdesk.ahead.range import Ahead
+from farmdesk.ahead.range import Ahead, Worry
 from farmdesk.text import Text
 from farmdesk.work.figures import Figure
 
@@ -256,6 +256,12 @@ class VesselStory:
     ahead: Ahead | None
     latest_utc_s: int | None  # the method's latest hour
     due: str = ""
+    sealed: bool = False
+
+    @property
+    def worries(self) -> tuple[Worry, ...]:
+        """What to look at twice or to act on now, alarms first."""
+        return self.ahead.worries if self.ahead else ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -298,62 +304,10 @@ class TodayStory:
 
 
 @dataclass(frozen=True, slots=True)
-class Board:
-    """A stretch of one lot on one bed: days with their water; open while it still lies there."""
-
-    lot: str
-    place: str
-    first_day: date
-    last_day: date | None  # the day it left; None while it lies there
-    days: tuple[StripDay, ...]
-    ahead: tuple[date, date, date | None] | None = None
-    planned: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class VesselBar:
-    lot: str
-    vessel: str
-    from_utc_s: int
-    until_utc_s: int | None
-    planned: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Pick:
-    block: str
-    day: date
-    grams: int
-    lot: str
-    planned: bool = False
-
-
-@dataclass(frozen=True, slots=True)
 class DayWeather:
     day: date
     good_h: float | None
     rain_mm: float | None
-
-
-@dataclass(frozen=True, eq=False)
-class SeasonStory:
-    """The season's calendar."""
-
-    first_day: date
-    last_day: date
-    today: date
-    headline: Text
-    weather: tuple[DayWeather, ...]
-    blocks: tuple[tuple[str, str, float], ...]  # code, name, middle height [m]
-    picks: tuple[Pick, ...]
-    vessels: tuple[str, ...]
-    vessel_bars: tuple[VesselBar, ...]
-    beds: tuple[tuple[str, str, float], ...]  # code, cover, area [m²], in order
-    boards: tuple[Board, ...]
-    rests: tuple[tuple[str, date, date | None, int], ...]  # lot, into store, sent, grams
-    mill_runs: tuple[tuple[date, tuple[str, ...], int], ...]
-    events: tuple[tuple[date, str, Text], ...]  # samples, holds, sales: day, lot, words
-    tide: tuple[tuple[date, int], ...]  # beds in use by day
 
 
 @dataclass(frozen=True, slots=True)

@@ -102,6 +102,7 @@ def vessel_stories(picture: Picture) -> tuple[VesselStory, ...]:
                     ahead,
                     latest,
                     due,
+                    bool(method and method.sealed),
                 )
             )
     return tuple(

@@ -451,6 +451,10 @@
         <translation>pH</translation>
     </message>
     <message>
+        <source>to do</source>
+        <translation>por hacer</translation>
+    </message>
+    <message>
         <source>°C</source>
         <translation>°C</translation>
     </message>
@@ -3207,12 +3211,20 @@
         <translation>listo</translation>
     </message>
     <message>
+        <source>Open first</source>
+        <translation>Destapar primero</translation>
+    </message>
+    <message>
         <source>likely {time}</source>
         <translation>probable {time}</translation>
     </message>
     <message>
         <source>pH</source>
         <translation>pH</translation>
+    </message>
+    <message>
+        <source>to do</source>
+        <translation>por hacer</translation>
     </message>
     <message>
         <source>°C</source>
@@ -5313,6 +5325,10 @@
         <translation>Una temperatura del agua para hidratar</translation>
     </message>
     <message>
+        <source>Carbon dioxide: at most {day} over a working day; {danger} is dangerous at once (NIOSH, IDLH documentation 124-38-9, 1994). Nothing here measures the air. Local safety rules come first.</source>
+        <translation>Dióxido de carbono: lo más {day} en una jornada; {danger} es peligroso de inmediato (NIOSH, documentación IDLH 124-38-9, 1994). Aquí nada mide el aire. Primero valen las reglas locales de seguridad.</translation>
+    </message>
+    <message>
         <source>Cool it now: at {temp} yeast and good bacteria die.</source>
         <translation>Enfriar ya: a {temp} mueren la levadura y las bacterias buenas.</translation>
     </message>
@@ -5353,12 +5369,20 @@
         <translation>Destapar: ningún pH bajo {limit} después de {hours} en recipiente cerrado; pueden haber crecido gérmenes dañinos.</translation>
     </message>
     <message>
+        <source>Open outdoors and stand aside. The gas kills without a smell. Never lean in, never open alone in a closed room.</source>
+        <translation>Destapar al aire libre y hacerse a un lado. El gas mata sin olor. Nunca asomarse, nunca destapar solo en un cuarto cerrado.</translation>
+    </message>
+    <message>
         <source>Rinse it: the hand test passed {hours} ago.</source>
         <translation>Lavar: la prueba de mano pasó hace {hours}.</translation>
     </message>
     <message>
         <source>Take a pH: none below {limit} yet after {hours} in a shut vessel.</source>
         <translation>Tomar pH: ninguno bajo {limit} aún después de {hours} en recipiente cerrado.</translation>
+    </message>
+    <message>
+        <source>Take a pH: none was read in {hours} in a shut vessel.</source>
+        <translation>Tomar pH: no se leyó ninguno en {hours} en recipiente cerrado.</translation>
     </message>
     <message>
         <source>The latest end lies further ahead than the readings reach back; take it as open.</source>
@@ -7033,20 +7057,12 @@
         <translation>nota</translation>
     </message>
     <message>
-        <source>Open outdoors and stand aside. The gas kills without a smell. Never lean in, never open alone in a closed room.</source>
-        <translation>Destapar al aire libre y hacerse a un lado. El gas mata sin olor. Nunca asomarse, nunca destapar solo en un cuarto cerrado.</translation>
-    </message>
-    <message>
         <source>A wet tarp is heavy: lift it by two.</source>
         <translation>La lona mojada pesa: entre dos.</translation>
     </message>
     <message>
         <source>At most {load} alone and close to the body (NIOSH 94-110, 1994).</source>
         <translation>Una persona sola, lo más {load} y pegado al cuerpo (NIOSH 94-110, 1994).</translation>
-    </message>
-    <message>
-        <source>Carbon dioxide: at most {day} over a working day; {danger} is dangerous at once (NIOSH, IDLH documentation 124-38-9, 1994). Nothing here measures the air. Local safety rules come first.</source>
-        <translation>Dióxido de carbono: lo más {day} en una jornada; {danger} es peligroso de inmediato (NIOSH, documentación IDLH 124-38-9, 1994). Aquí nada mide el aire. Primero valen las reglas locales de seguridad.</translation>
     </message>
     <message>
         <source>Lot sheet {code}</source>

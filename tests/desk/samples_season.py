@@ -7,18 +7,15 @@ from datetime import date, timedelta
 
 from farmdesk.clock import FarmTime
 from farmdesk.text import N_, Days, Text, kg
+from farmdesk.work.season_story import Board, Pick, SeasonStory, VesselBar
 from farmdesk.work.stories import (
-    Board,
     Dated,
     DayWeather,
     LotWater,
     Lying,
-    Pick,
     RoadStory,
-    SeasonStory,
     StripDay,
     ToDo,
-    VesselBar,
     YardMark,
     YardPlace,
     YardStory,

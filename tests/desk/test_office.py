@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -9,8 +10,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication
 
+from farmdesk.ahead.range import ALARM, Worry
 from farmdesk.desk.go import Target
 from farmdesk.desk.theme import look
+from farmdesk.text import N_, Num
 from tests.desk.evening import open_window, season_copy, type_keys
 from tests.desk.samples import EVENING, jan
 
@@ -183,6 +186,22 @@ def test_every_vessel_has_its_clock_and_its_figures(qtbot, window):
     assert page.clocks.held == 1
     qtbot.keyClick(page.clocks, KEY.Key_Return)
     assert window.page.wanted == "25-14X"
+
+
+def test_a_worry_stands_under_its_clock_and_the_caution_under_all(window):
+    page = page_of(window, "ferments")
+    window.desk.move_to(jan(10, 18))
+    assert page.caution.isVisible()
+    assert page.caution.geometry().top() > page.clocks.geometry().bottom()
+    worry = Worry(ALARM, N_("ferment", "Cool it now: the mass is at {temp}.", temp=Num(36.0, "°C", 1)))
+    first, *others = page.clocks.vessels
+    hot = replace(first, ahead=replace(first.ahead, worries=(worry,)))
+    page.clocks.show_vessels([hot, *others], window.desk.as_of, (20.0, 4.0))
+    assert "Cool it now: the mass is at 36.0" in page.clocks.accessibleName()
+    assert page.clocks.table()[1][0][-1].startswith("Cool it now")
+    page.clocks.grab()
+    window.desk.move_to(jan(13, 20))
+    assert not page.caution.isVisible()
 
 
 def test_a_long_ferment_and_an_empty_room_are_said(window):

@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from farmdesk.desk.widgets import boards, season_scale
 from farmdesk.desk.widgets.season_scale import Levels, days_of, packed, vessel_rows
 from farmdesk.text import ENGLISH
-from farmdesk.work.stories import Board, VesselBar
+from farmdesk.work.season_story import Board, VesselBar
 from tests.desk import samples_season as samples
 
 

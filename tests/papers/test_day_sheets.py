@@ -13,12 +13,13 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from farmdesk.ahead.range import ALARM, Worry
 from farmdesk.errors import FileTrouble
 from farmdesk.papers.crew import BOX_HIGH, BOX_WIDE
 from farmdesk.papers.day_sheets import write_night_sheet, write_rain_list, write_yard_sheet
 from farmdesk.papers.page import Page
 from farmdesk.papers.place import Box
-from farmdesk.text import ENGLISH, Words
+from farmdesk.text import ENGLISH, N_, Num, Words
 from farmdesk.work.stories import Lying, TodayStory, VesselStory, YardPlace
 from tests.desk.samples_today import TIME, calm, on, tank, today
 from tests.papers.made import SPANISH, covered, outside, read_back, said, watched
@@ -144,6 +145,14 @@ def test_the_night_sheet_has_ranges_last_readings_and_the_caution_with_its_sourc
         assert words in text
     assert "safe" not in text.replace("safety", "")
     assert "El gas mata sin olor." in read_back(paper(write_night_sheet, words=SPANISH))[0]
+
+
+def test_what_to_act_on_stands_above_the_boxes_of_its_vessel() -> None:
+    worry = Worry(ALARM, N_("ferment", "Cool it now: the mass is at {temp}.", temp=Num(36.0, "°C", 1)))
+    hot = replace(tank(), ahead=replace(tank().ahead, worries=(worry,)))  # type: ignore[type-var]
+    (text,) = read_back(paper(write_night_sheet, replace(today(), vessels=(hot,))))
+    assert "Cool it now: the mass is at 36.0" in text
+    assert text.index("Cool it now") < text.index("20:30")
 
 
 def test_what_ends_before_morning_is_called_out() -> None:

@@ -30,6 +30,8 @@ from farmdesk.picture.measures import fills, meter_readings, meter_wb_frac
 from farmdesk.picture.picture import Picture
 from farmdesk.work.crop import crop
 from farmdesk.work.farm import OpenFarm
+from farmdesk.work.forecasts import work_out
+from farmdesk.work.today import vessel_stories
 
 
 def seen(farm: OpenFarm, text: str) -> Picture:
@@ -224,6 +226,25 @@ def test_a_logger_silent_for_54_hours(practice: OpenFarm) -> None:
     ph = [(e.happened_utc_s, e.body.value) for e in lot.of(Reading) if e.body.quantity == "ph"]
     before, after = max(pairwise(ph), key=lambda pair: pair[1][0] - pair[0][0])
     assert (after[0] - before[0], before[1], after[1]) == (54 * HOUR_S, 4.65, 3.55)
+
+
+def test_a_shut_vessel_is_worried_about_and_a_washed_tank_on_its_way_is_not(practice: OpenFarm) -> None:
+    """A pH below 4.6 within 48 h is the hurdle of 21 CFR 114; of barrels that nobody read, that is what is said."""
+
+    def said(text: str) -> dict[str, list[tuple[str, str]]]:
+        at = practice.time.read(text)
+        work_out(practice, at)
+        vessels = vessel_stories(practice.seen(at))
+        return {v.code: [(w.level, str(w.text).replace("\u202f", " ")) for w in v.worries] for v in vessels}
+
+    found = said("2025-01-26T06:00")
+    assert found.keys() == {"C1", "B5", "B6"}
+    assert found["C1"] == [
+        ("alarm", "Open it: no pH below 4.6 after 61 h in a shut vessel; harmful germs may have grown.")
+    ]
+    assert found["B5"] == [("alarm", "Take a pH: none was read in 61 h in a shut vessel.")]
+    assert said("2025-01-25T08:00")["C1"] == [("warn", "Take a pH: none below 4.6 yet after 39 h in a shut vessel.")]
+    assert said("2025-01-21T05:45") == {"T1": []}
 
 
 def test_the_crop_estimate_of_october(practice: OpenFarm) -> None:

@@ -6,18 +6,19 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
 from farmdesk.desk.go import Target
 from farmdesk.desk.pages import Action, Desk, Page
-from farmdesk.desk.pages.today_zones import code_list
+from farmdesk.desk.pages.today_zones import code_list, worry_color
 from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.clock import LARGE_R_PX, SMALL_R_PX, paint_clock
 from farmdesk.desk.widgets.drawn import Drawn
-from farmdesk.desk.widgets.ink import Ink
+from farmdesk.desk.widgets.ink import Ink, Measure
 from farmdesk.desk.widgets.title import HEIGHT_PX, Title
 from farmdesk.desk.widgets.twin import Table
+from farmdesk.science.gas import CAUTION, CAUTION_SOURCE
 from farmdesk.text import Days, Moment
 from farmdesk.work.stories import TodayStory, VesselStory
 
@@ -25,7 +26,7 @@ if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
 
 MARGIN_PX, CELL_PX = 20, 420
-FIGURES_PX = 118  # room below a clock for its figures
+FIGURES_PX = 162  # room below a clock for its figures
 
 
 class Clocks(Drawn):
@@ -58,11 +59,11 @@ class Clocks(Drawn):
     def sentence(self) -> str:
         if not self.vessels:
             return self.tr("Nothing is in a vessel.")
-        return " ".join(f"{' '.join(self._row(vessel))}." for vessel in self.vessels)
+        return " ".join(f"{' '.join(filter(None, self._row(vessel))).rstrip('.')}." for vessel in self.vessels)
 
     def table(self) -> Table | None:
         heads = [self.tr("vessel"), self.tr("lot"), self.tr("method"), self.tr("since"), self.tr("ready"), self.tr("pH"),
-                 self.tr("°C"), self.tr("latest")]  # fmt: skip
+                 self.tr("°C"), self.tr("latest"), self.tr("to do")]  # fmt: skip
         return heads, [self._row(vessel) for vessel in self.vessels]
 
     def ready(self, vessel: VesselStory) -> str:
@@ -90,6 +91,7 @@ class Clocks(Drawn):
             self.ready(vessel), none if vessel.last_ph is None else number(vessel.last_ph, 2),
             none if vessel.last_mass_c is None else number(vessel.last_mass_c, 1, "°C"),
             "" if vessel.latest_utc_s is None else say(Moment(local(vessel.latest_utc_s), weekday=True)),
+            " ".join(say(worry.text) for worry in vessel.worries),
         ]  # fmt: skip
 
     # places of the clocks
@@ -124,9 +126,9 @@ class Clocks(Drawn):
                 continue
             middle = left + radius + px(30)
             paint_clock(ink, middle, top + radius + px(26), radius, vessel, self.at_utc_s, self.desk.time, self.sleep_h)
-            self._paint_figures(ink, vessel, left + px(12), top + 2 * radius + px(76))
+            self._paint_figures(ink, vessel, left + px(12), top + 2 * radius + px(76), self._grid()[1] - px(36))
 
-    def _paint_figures(self, ink: Ink, vessel: VesselStory, x: float, y: float) -> None:
+    def _paint_figures(self, ink: Ink, vessel: VesselStory, x: float, y: float, room: float) -> None:
         px, say, number = look().px, self.desk.words.say, self.desk.words.number
         local = self.desk.time.local
         end = ink.text(x, y, vessel.code, 26, BOLD)
@@ -143,6 +145,8 @@ class Clocks(Drawn):
         more = [] if vessel.last_mass_c is None else [number(vessel.last_mass_c, 1, "°C")]
         more += [] if vessel.last_utc_s is None else [say(Moment(local(vessel.last_utc_s), weekday=True))]
         ink.text(end + px(8), y + px(74), ", ".join(more), 14, color="ink2")
+        for worry in vessel.worries[:1]:
+            ink.wrapped(x, y + px(97), room, say(worry.text), 15, SEMIBOLD, worry_color(worry), most=2)
 
     def _paint_line(self, ink: Ink, vessel: VesselStory, top: float) -> None:
         ink.text(0, top + look().px(20), " · ".join(self._row(vessel)[:5]), 15)
@@ -183,6 +187,38 @@ class Clocks(Drawn):
             event.ignore()
 
 
+class Caution(QWidget):
+    """What stands over every opening of a vessel, in a heavy frame as on the night sheet."""
+
+    def __init__(self, desk: Desk, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.desk = desk
+        self.setAccessibleName(desk.words.say(CAUTION))
+
+    def high(self, wide: int) -> int:
+        """How high it stands in a width, both in pixels."""
+        ink, px = Measure(), look().px
+        first, second = self._lines(ink, wide)
+        return round(len(first) * ink.leading(17) + len(second) * ink.leading(13)) + px(16)
+
+    def _lines(self, ink: Measure, wide: float) -> tuple[list[str], list[str]]:
+        room, say = wide - look().px(28), self.desk.words.say
+        return ink.lines(say(CAUTION), room, 17, SEMIBOLD, SERIF), ink.lines(say(CAUTION_SOURCE), room, 13)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        px = look().px
+        with Ink(self) as ink:
+            ink.frame(0, 0, self.width(), self.height(), 3)
+            first, second = self._lines(ink, self.width())
+            y = float(px(24))
+            for line in first:
+                ink.text(px(14), y, line, 17, SEMIBOLD, family=SERIF)
+                y += ink.leading(17)
+            for line in second:
+                ink.text(px(14), y - px(2), line, 13, color="ink2")
+                y += ink.leading(13)
+
+
 class FermentsPage(Page):
     place = "ferments"
 
@@ -191,6 +227,7 @@ class FermentsPage(Page):
         self.setWindowTitle(self.tr("Ferments"))
         self.title = Title(desk, self)
         self.clocks = Clocks(desk, self)
+        self.caution = Caution(desk, self)
         self.setFocusProxy(self.clocks)
         self.clocks.chosen.connect(self._vessel)
         self._wanted = ""
@@ -211,6 +248,8 @@ class FermentsPage(Page):
         self.title.say(self.tr("Ferments"), told)
         self.setAccessibleName(told)
         self.clocks.show_vessels(day.vessels, day.at_utc_s, asleep)
+        self.caution.setVisible(bool(day.vessels))
+        self.lay_out()
         if self._wanted:
             wanted, self._wanted = self._wanted, ""
             self.clocks.hold(wanted)
@@ -235,4 +274,7 @@ class FermentsPage(Page):
         px = look().px
         left, wide, top = px(MARGIN_PX), self.width() - 2 * px(MARGIN_PX), px(8)
         self.title.setGeometry(left, top, wide, px(HEIGHT_PX))
-        self.clocks.setGeometry(left, top + px(HEIGHT_PX) + px(8), wide, self.height() - top - px(HEIGHT_PX) - px(14))
+        high = 0 if self.caution.isHidden() else self.caution.high(wide)
+        self.caution.setGeometry(left, self.height() - high - px(8), wide, high)
+        top += px(HEIGHT_PX + 8)
+        self.clocks.setGeometry(left, top, wide, self.height() - top - px(14) - high)

@@ -17,7 +17,7 @@ from farmdesk.desk.tables.rows import Rows
 from farmdesk.desk.theme import look
 from farmdesk.desk.widgets.season_view import SeasonView
 from farmdesk.desk.widgets.title import HEIGHT_PX, Title
-from farmdesk.work.stories import SeasonStory
+from farmdesk.work.season_story import SeasonStory
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm

@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF
 from PySide6.QtGui import QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
+from farmdesk.ahead.range import ALARM, Worry
 from farmdesk.desk.pages import Desk
 from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.clock import SMALL_R_PX, paint_clock
@@ -81,6 +82,11 @@ class Zone(Drawn):
         return say(Days(a.date(), b.date()))
 
 
+def worry_color(worry: Worry) -> str:
+    """The token of the colour in which a worry is said; its words say what to do without it."""
+    return "now" if worry.level == ALARM else "ink"
+
+
 class VesselZone(Zone):
     """What must be opened or washed first, as a clock with its straight figures; then the others."""
 
@@ -94,6 +100,7 @@ class VesselZone(Zone):
         if self.story is None:
             return px(60)
         calm = px(70) if self.story.calm is not None else 0
+        calm += px(56) if self.story.vessels and self.story.vessels[0].worries else 0
         others = len(self._others()) * px(24)
         return calm + (px(250) + others if self.story.vessels else px(84))
 
@@ -102,10 +109,14 @@ class VesselZone(Zone):
             return ""
         if self.story.calm is not None:
             return self.desk.words.say(self.story.calm)
-        return " ".join(f"{vessel.code}: {', '.join(self._row(vessel)[1:])}." for vessel in self.story.vessels)
+        return " ".join(
+            f"{vessel.code}: {', '.join(filter(None, self._row(vessel)[1:])).rstrip('.')}."
+            for vessel in self.story.vessels
+        )
 
     def table(self) -> Table | None:
-        heads = [self.tr("vessel"), self.tr("lot"), self.tr("since"), self.tr("ready"), self.tr("pH"), self.tr("°C")]
+        heads = [self.tr("vessel"), self.tr("lot"), self.tr("since"), self.tr("ready"), self.tr("pH"), self.tr("°C"),
+                 self.tr("to do")]  # fmt: skip
         return heads, [self._row(vessel) for vessel in self.story.vessels] if self.story else []
 
     def _row(self, vessel: VesselStory) -> list[str]:
@@ -116,6 +127,7 @@ class VesselZone(Zone):
             self._ready(vessel),
             none if vessel.last_ph is None else number(vessel.last_ph, 2),
             none if vessel.last_mass_c is None else number(vessel.last_mass_c, 1, "°C"),
+            " ".join(say(worry.text) for worry in vessel.worries),
         ]  # fmt: skip
 
     def paint(self, ink: Ink) -> None:
@@ -127,10 +139,13 @@ class VesselZone(Zone):
             y = ink.wrapped(0, px(20), self.width(), self.desk.words.say(story.calm), 21, family=SERIF) + px(6)
         vessels = list(story.vessels)
         if vessels:
-            due = any(vessel.due for vessel in vessels)
-            ink.heading(0, y, self.tr("Wash first") if due else self.tr("In the vessels"))
+            first = self.tr("Open first") if vessels[0].sealed else self.tr("Wash first")
+            ink.heading(0, y, first if any(vessel.due for vessel in vessels) else self.tr("In the vessels"))
             self._paint_first(ink, vessels[0], y)
             y += px(220)
+            for worry in vessels[0].worries[:1]:
+                said = self.desk.words.say(worry.text)
+                y = ink.wrapped(0, y + px(8), self.width(), said, 15, SEMIBOLD, worry_color(worry), most=2) + px(4)
             for group in self._others():
                 if y > self.height() - px(28):
                     break
@@ -180,11 +195,14 @@ class VesselZone(Zone):
         more = [] if vessel.last_mass_c is None else [number(vessel.last_mass_c, 1, "°C")]
         if vessel.last_utc_s is not None:
             more.append(say(Moment(local(vessel.last_utc_s), clock=True)))
+        while more and end + px(8) + ink.width(", ".join(more), 14) > self.width():
+            more.pop()
         ink.text(end + px(8), y + px(154), ", ".join(more), 14, color="ink2")
         if vessel.latest_utc_s is not None:
             latest = self.moment(vessel.latest_utc_s)
             end = ink.text(x, y + px(176), self.tr("latest") + " ", 15)
-            ink.text(end, y + px(176), latest, 17, SEMIBOLD)
+            size = next((s for s in (17, 15) if end + ink.width(latest, s, SEMIBOLD) <= self.width()), 13)
+            ink.text(end, y + px(176), latest, size, SEMIBOLD)
 
     def _ready(self, vessel: VesselStory) -> str:
         ahead = vessel.ahead
@@ -201,7 +219,10 @@ class VesselZone(Zone):
         px, first = look().px, group[0]
         end = ink.text(0, y + px(8), code_list([vessel.code for vessel in group]), 17, BOLD, first.due or "ink")
         end = ink.text(end + px(10), y + px(8), first.lot, 15, SEMIBOLD)
-        ink.text(end + px(10), y + px(8), self._ready(first), 15)
+        end = ink.text(end + px(10), y + px(8), self._ready(first), 15)
+        for worry in [worry for vessel in group for worry in vessel.worries][:1]:
+            said = ink.fitted(self.desk.words.say(worry.text), self.width() - end - px(10), 15)
+            ink.text(end + px(10), y + px(8), said, 15, SEMIBOLD, worry_color(worry))
         return y + px(24)
 
 

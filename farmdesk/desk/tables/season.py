@@ -7,7 +7,7 @@ from datetime import date
 from farmdesk.clock import FarmTime
 from farmdesk.text import N_, Day, Days, Words, kg, pct
 from farmdesk.work.portions import place_list
-from farmdesk.work.stories import Board, SeasonStory
+from farmdesk.work.season_story import Board, SeasonStory
 
 HEADS = (
     N_("season", "from"), N_("season", "until"), N_("season", "what"), N_("season", "lot"), N_("season", "where"),

@@ -19,7 +19,7 @@ from farmdesk.desk.widgets.yard import short
 from farmdesk.text import N_, Day, Fact, Num, Text, Words
 from farmdesk.text import Days as DayRange
 from farmdesk.work.portions import place_list
-from farmdesk.work.stories import Board
+from farmdesk.work.season_story import Board
 
 LEAST_CONTRAST = 4.5  # of letters on a ground (WCAG 2.2, 1.4.3)
 ONE_DAY = timedelta(days=1)

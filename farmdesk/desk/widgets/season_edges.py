@@ -13,7 +13,7 @@ from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.season_scale import EVENT_PX, MILL_PX, STORE_PX, Days, Levels
 from farmdesk.text import Day
-from farmdesk.work.stories import SeasonStory
+from farmdesk.work.season_story import SeasonStory
 
 if TYPE_CHECKING:
     from farmdesk.desk.widgets.season_view import SeasonView

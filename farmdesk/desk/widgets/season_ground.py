@@ -7,7 +7,7 @@ from PySide6.QtCore import QRectF
 from farmdesk.desk.theme import look
 from farmdesk.desk.widgets.ink import Ink
 from farmdesk.desk.widgets.season_scale import STORE_PX, Days, Levels
-from farmdesk.work.stories import SeasonStory
+from farmdesk.work.season_story import SeasonStory
 
 
 def paint_ground(ink: Ink, story: SeasonStory, days: Days, levels: Levels, seen: QRectF) -> None:

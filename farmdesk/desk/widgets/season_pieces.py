@@ -17,7 +17,7 @@ from farmdesk.desk.widgets.ink import Ink, Measure
 from farmdesk.desk.widgets.season_scale import EVENT_PX, MILL_PX, STORE_PX, Days, Levels, SceneInk, packed
 from farmdesk.desk.widgets.yard import short
 from farmdesk.text import N_, Day, Fact, Moment, Text, Words, kg
-from farmdesk.work.stories import Pick, SeasonStory, VesselBar
+from farmdesk.work.season_story import Pick, SeasonStory, VesselBar
 
 FULL_PICK_G = 1_000_000  # a notch as high as its row; heavier days are cut there, their kilograms still said
 EVENT_TICK_PX = 6

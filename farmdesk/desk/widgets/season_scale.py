@@ -13,7 +13,7 @@ from PySide6.QtGui import QPainter
 from farmdesk.clock import FarmTime
 from farmdesk.desk.theme import look
 from farmdesk.desk.widgets.ink import Ink, Measure
-from farmdesk.work.stories import Board, SeasonStory, VesselBar
+from farmdesk.work.season_story import Board, SeasonStory, VesselBar
 
 DAY_PX, LEAST_DAY_PX, MOST_DAY_PX = 26.0, 5.0, 80.0
 SHELF_PX, MOST_SHELF_PX = 12, 18  # one bed; more where the window is high

@@ -28,7 +28,7 @@ from farmdesk.desk.widgets.season_scale import (
     days_of,
 )
 from farmdesk.text import Words
-from farmdesk.work.stories import SeasonStory
+from farmdesk.work.season_story import SeasonStory
 
 TODAY_AT_FRAC = 0.39  # of the width lies behind today: eighteen days of forty-six
 ZOOM_STEP = 1.15
