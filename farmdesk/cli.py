@@ -252,9 +252,7 @@ def _ahead(words: argparse.Namespace) -> int:
             likely = Moment(time.local(answer.likely_utc_s))
             told = N_("cli", "{lot}: {days}, likely {likely}.", lot=code, days=days, likely=likely)
     print(say(told))
-    print(say(answer.rests_on))
-    if answer.remark is not None:
-        print(say(answer.remark))
+    print(say(answer.says))
     return 0
 
 

@@ -73,6 +73,13 @@ class Ahead:
     high: Floats = field(default_factory=_nothing, repr=False)
     worries: tuple[Worry, ...] = ()
 
+    @property
+    def says(self) -> Text:
+        """What it rests on, and what else there is to say of it."""
+        if self.remark is None:
+            return self.rests_on
+        return N_("ahead", "{rests_on} {remark}", rests_on=self.rests_on, remark=self.remark)
+
     def chance_by(self, at_utc_s: float) -> float:
         """The chance [0..1] that it is reached by an instant [UTC s]."""
         return _share(self.draws_utc_s, at_utc_s)

@@ -15,7 +15,7 @@ from farmdesk.clock import FarmTime
 from farmdesk.papers.letters import SEMIBOLD, width
 from farmdesk.papers.page import Page
 from farmdesk.papers.place import Box, in_rows
-from farmdesk.text import N_, Day, Days, Num, Words, pct
+from farmdesk.text import N_, Day, Days, Num, Text, Words, pct
 from farmdesk.work.stories import Strip
 
 BAR_PT, VESSEL_PT = 15.0, 3.0
@@ -70,12 +70,7 @@ class StripDrawing:
                 found.append(_Label(strip.gate, say(N_("papers", "store {day}", day=Day(strip.gate)))))
         elif strip.ahead is not None:
             first, _, last = strip.ahead
-            text = (
-                N_("papers", "dry on {days}, expected", days=Days(first, last))
-                if last
-                else N_("papers", "dry on {day} at the earliest", day=Day(first))
-            )
-            found.append(_Label(first, say(text), color="ink2"))
+            found.append(_Label(first, say(_expected(strip.in_vessel, first, last)), color="ink2"))
         if strip.milled is not None:
             found.append(_Label(strip.milled, say(N_("papers", "milled {day}", day=Day(strip.milled)))))
         return found
@@ -209,3 +204,13 @@ class StripDrawing:
             wide = width(name, LABEL_PT)
             at = min(max(x(day) - wide / 2, left), right - wide)
             page.text(at, base + 15, name, LABEL_PT, color="ink2")
+
+
+def _expected(in_vessel: bool, first: date, last: date | None) -> Text:
+    if in_vessel:
+        if last is None:
+            return N_("papers", "ferment ends on {day} at the earliest", day=Day(first))
+        return N_("papers", "ferment ends on {days}, expected", days=Days(first, last))
+    if last is None:
+        return N_("papers", "dry on {day} at the earliest", day=Day(first))
+    return N_("papers", "dry on {days}, expected", days=Days(first, last))

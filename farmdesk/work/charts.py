@@ -175,7 +175,7 @@ def _ferment(farm: OpenFarm, picture: Picture, lot: LotPicture, fill: Fill, n: i
         flags=flags,
         marks=marks,
         subtitle=subtitle,
-        rests_on=ahead.rests_on if ahead else None,
+        rests_on=ahead.says if ahead else None,
         under=_mass(picture, mass, logged, low - pad, high + pad),
         y_decimals=2,
     )
@@ -309,7 +309,7 @@ def drying_figure(farm: OpenFarm, picture: Picture, lot: LotPicture, x_kind: str
         stages=CHERRY_STAGES if is_whole(picture, lot) else PARCHMENT_STAGES,
         rain=rain,
         subtitle=_hung(trays),
-        rests_on=ahead.rests_on if ahead else None,
+        rests_on=ahead.says if ahead else None,
         y_decimals=1,
     )
 

@@ -46,6 +46,11 @@ class Strip:
     milled: date | None = None
     ahead: tuple[date, date, date | None] | None = None  # earliest, likely, latest (None: open)
 
+    @property
+    def in_vessel(self) -> bool:
+        """Whether something of it is in a vessel still: then what lies ahead is the end of its ferment."""
+        return any(until is None for _, until in self.vessel)
+
 
 @dataclass(frozen=True, slots=True)
 class LotCard:

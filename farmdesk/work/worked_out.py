@@ -97,7 +97,7 @@ def _moment(picture: Picture, at_utc_s: float) -> Text:
 
 def _typical(picture: Picture, head: Text, ahead: Ahead) -> WorkedOut:
     """An end that no reading says anything about yet."""
-    rests = (N_("worked_out", "rests on"), N_("worked_out", "{what}", what=ahead.rests_on))
+    rests = (N_("worked_out", "rests on"), N_("worked_out", "{what}", what=ahead.says))
     return WorkedOut(
         head,
         N_(

@@ -4019,6 +4019,10 @@
         <translation>Las horas usuales deben pasar de cero, y lo más pronto ir antes de lo probable y esto antes de lo más tarde.</translation>
     </message>
     <message>
+        <source>{rests_on} {remark}</source>
+        <translation>{rests_on} {remark}</translation>
+    </message>
+    <message>
         <source>The share of lots that never get there must lie between 0 and 1.</source>
         <translation>La parte de lotes que nunca llega debe estar entre 0 y 1.</translation>
     </message>
@@ -7185,6 +7189,14 @@
         <translation>final no se sabe; por el método lo más tarde {at}</translation>
     </message>
     <message>
+        <source>ferment ends on {days}, expected</source>
+        <translation>fin del fermento {days}, esperado</translation>
+    </message>
+    <message>
+        <source>ferment ends on {day} at the earliest</source>
+        <translation>fin del fermento {day} lo más pronto</translation>
+    </message>
+    <message>
         <source>in the night: {end}</source>
         <translation>en la noche: {end}</translation>
     </message>
@@ -9679,6 +9691,14 @@
     <message>
         <source>beds</source>
         <translation>camas</translation>
+    </message>
+    <message>
+        <source>ferment ends not before {day}</source>
+        <translation>el fermento no termina antes del {day}</translation>
+    </message>
+    <message>
+        <source>ferment ends {days}</source>
+        <translation>termina el fermento {days}</translation>
     </message>
     <message>
         <source>gate not before {day}</source>

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import time
 from dataclasses import replace
+from datetime import date
 
 import pytest
 from PySide6.QtCore import Qt
@@ -11,6 +12,7 @@ from PySide6.QtWidgets import QApplication
 
 from farmdesk.desk.go import Known, Target, find
 from farmdesk.desk.tables.cards import CardsModel, arranged, ends, matching, moisture, spoken, weights
+from farmdesk.desk.widgets.strip import awaited
 from farmdesk.text import ENGLISH
 from tests.desk import samples
 from tests.desk.evening import open_window, season_copy, type_keys
@@ -144,3 +146,15 @@ def test_three_hundred_lots_are_quick(window):
     assert took_s < 0.5  # about 30 ms on a slow computer; a wide bound, for tests share theirs
     heights = {page.list.visualRect(page.model.index(i)).height() for i in range(5)}
     assert heights == {112}
+
+
+def test_what_is_awaited_next_has_its_own_word():
+    strip = replace(samples.lot_13w().card.strip, gate=None, ahead=(jan_day(17), jan_day(18), jan_day(20)))
+    running = replace(strip, vessel=((float(samples.EVENING), None),))
+    assert str(awaited(strip)[1]) == "gate 17–20 Jan"
+    assert str(awaited(running)[1]) == "ferment ends 17–20 Jan"
+    assert str(awaited(replace(running, ahead=(jan_day(17), jan_day(18), None)))[1]) == "ferment ends not before 17 Jan"
+
+
+def jan_day(day: int) -> date:
+    return date(2025, 1, day)

@@ -15,6 +15,7 @@ from farmdesk.papers.place import Box
 from farmdesk.papers.preview import page_image
 from farmdesk.text import ENGLISH, N_, Words
 from farmdesk.work.stories import BalancePart, SheetStory, StripDay, Weight
+from tests.desk.samples_today import on
 from tests.papers.made import (
     SPANISH,
     covered,
@@ -142,6 +143,17 @@ def test_an_open_end_is_said_and_never_closed() -> None:
     story = sheet_on_beds()
     strip = replace(story.strip, ahead=(date(2025, 1, 17), date(2025, 1, 25), None))
     assert "dry on 17 Jan at the earliest" in read_back(sheet_pdf(replace(story, strip=strip)))[0]
+
+
+def test_what_lies_ahead_of_a_lot_in_its_vessel_is_the_end_of_the_ferment() -> None:
+    story = sheet_on_beds()
+    vessel = ((on(23, 17), None),)
+    strip = replace(
+        story.strip, vessel=vessel, beds=(), ahead=(date(2025, 1, 26), date(2025, 1, 26), date(2025, 1, 27))
+    )
+    text = read_back(sheet_pdf(replace(story, strip=strip)))[0]
+    assert "ferment ends on 26–27 Jan, expected" in text
+    assert "dry on" not in text
 
 
 def test_practice_is_marked_and_a_real_season_is_not() -> None:

@@ -167,7 +167,7 @@ def _paint_names(
     if strip.picks:
         left = max(x(strip.picks[0][0]) - px(10), 0)
         taken = ink.text(left, top - px(6), say(N_("strip", "picked")), 14, color="ink2")
-    gate = _gate(strip)
+    gate = awaited(strip)
     if gate is not None and x(gate[0]) > taken + px(10):
         taken = ink.text(x(gate[0]), top - px(6), say(gate[1]), 14, SEMIBOLD)
     if strip.milled is not None:
@@ -192,13 +192,16 @@ def _paint_names(
             ink.text(middle, inside, say(text), 14, align="middle")
 
 
-def _gate(strip: Strip) -> tuple[date, Text] | None:
-    """The day at which the gate into the store stands, or is awaited, and its words."""
+def awaited(strip: Strip) -> tuple[date, Text] | None:
+    """The day at which the gate into the store stands, or what is awaited next, and its words."""
     if strip.gate is not None:
         return strip.gate, N_("strip", "gate {days}", days=Day(strip.gate))
     if strip.ahead is None:
         return None
     first, _, last = strip.ahead
+    if strip.in_vessel:
+        days = N_("strip", "ferment ends {days}", days=Days(first, last)) if last else None
+        return first, days or N_("strip", "ferment ends not before {day}", day=Day(first))
     if last is None:
         return first, N_("strip", "gate not before {day}", day=Day(first))
     return first, N_("strip", "gate {days}", days=Days(first, last))
