@@ -262,11 +262,12 @@ class DayWork:
 
 @dataclass(frozen=True, slots=True)
 class PaySheet:
-    """A week's pay was closed and signed: net cents by picker. It is never changed; what is found later is
-    an adjustment of the next one.
+    """A week's pay was closed and signed: net cents by picker, and the rates it was reckoned by. It is never
+    changed; what is found later is an adjustment of the next one, at the rates of its own week.
     """
 
     rank: ClassVar[int] = 9
     first_day: str
     last_day: str
     nets: tuple[Line, ...]
+    terms: tuple[Line, ...] = ()  # settings by name; none on sheets of older versions

@@ -8,7 +8,7 @@ a weigh-in makes of it is an adjustment of the next one.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import ROUND_HALF_UP, Decimal
@@ -18,6 +18,7 @@ from weakref import WeakKeyDictionary
 from farmdesk.errors import NotPossible
 from farmdesk.picture.entries import Advance, DayWork, Line, PaySheet, Ripeness, WeighIn
 from farmdesk.picture.picture import Picture
+from farmdesk.picture.things import Things
 from farmdesk.science.counting import wilson
 from farmdesk.text import N_, Day, Num
 from farmdesk.units import read_number, value_of
@@ -25,8 +26,10 @@ from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import weight
 from farmdesk.work.picking import UNASSIGNED
-from farmdesk.work.settings import number, numbers, sign_of_money
+from farmdesk.work.settings import by_block, number, numbers, sign_of_money
 
+RATE, BONUS, BONUS_FROM = "picking_local_kg", "picking_bonus_local_kg", "picking_bonus_from_pct"
+LEAST = "day_least_local"
 _AGAIN: WeakKeyDictionary[Picture, dict[date, PayWeek]] = WeakKeyDictionary()
 
 
@@ -90,27 +93,36 @@ def _cents(local: float | Decimal) -> int:
     return int((Decimal(str(local)) * 100).quantize(Decimal(1), ROUND_HALF_UP))
 
 
-def rate_cents_kg(picture: Picture, lot: str, block: str, half_day: str, day: date) -> Decimal:
-    """Cents for a kilogram: the base, and the bonus where it is due (see `rate_parts`)."""
-    return sum(rate_parts(picture, lot, block, half_day, day), Decimal(0))
+def terms_of(things: Things) -> dict[str, float]:
+    """What a week is reckoned by, by the names of the settings: rates [money/kg], limit [%], least for a day [money]."""
+    named = {name: number(things, name) for name in (RATE, BONUS, BONUS_FROM, LEAST)}
+    own = {f"{RATE} {block}": rate for block, rate in by_block(things, "picking_block_local_kg").items()}
+    return {name: value for name, value in named.items() if value is not None} | own
 
 
-def rate_parts(picture: Picture, lot: str, block: str, half_day: str, day: date) -> tuple[Decimal, Decimal]:
+def _terms(picture: Picture, first_day: date) -> dict[str, float]:
+    """A signed week keeps the terms it was signed under; any other has those of today."""
+    for sheet in picture.general_of(PaySheet):
+        if sheet.body.first_day == first_day.isoformat() and sheet.body.terms:
+            return {line.name: line.value for line in sheet.body.terms}
+    return terms_of(picture.things)
+
+
+def rate_parts(
+    picture: Picture, terms: Mapping[str, float], lot: str, block: str, half_day: str, day: date
+) -> tuple[Decimal, Decimal]:
     """Base and bonus [cents for a kilogram]: the bonus unless the count shows that fewer are ripe than the limit.
 
     "Shows" means beyond chance: the low end of the 95 % range of the not-ripe share (Wilson 1927) passes
     100 − limit. Three in a hundred is no evidence against five. Raises NotPossible where no rate is set.
     """
-    base = number(picture.things, "picking_local_kg")
+    base = terms.get(f"{RATE} {block}", terms.get(RATE))
     if base is None:
         raise NotPossible(
             N_("pay", "No picking rate is set, so nothing can be paid by weight."),
             N_("pay", "Set the rate for a kilogram on the page Farm: r, figures."),
         )
-    bonus, limit = (
-        number(picture.things, "picking_bonus_local_kg") or 0.0,
-        number(picture.things, "picking_bonus_from_pct"),
-    )
+    bonus, limit = terms.get(BONUS, 0.0), terms.get(BONUS_FROM)
     counts = [
         e.body
         for e in (picture.lots[lot].of(Ripeness) if lot in picture.lots else ())
@@ -132,7 +144,7 @@ def pay_week(picture: Picture, first_day: date) -> PayWeek:
 
 
 def _pay_week(picture: Picture, first_day: date, *, adjust: bool) -> PayWeek:
-    last_day = first_day + timedelta(days=6)
+    last_day, terms = first_day + timedelta(days=6), _terms(picture, first_day)
     picked: dict[str, dict[date, list[_Line]]] = {}
     unassigned = 0
     for lot in picture.lots.values():
@@ -144,7 +156,7 @@ def _pay_week(picture: Picture, first_day: date, *, adjust: bool) -> PayWeek:
             if body.picker == UNASSIGNED or (picture.things.people and body.picker not in picture.things.people):
                 unassigned += 1
                 continue
-            base, bonus = rate_parts(picture, lot.code, body.block, body.half_day, day)
+            base, bonus = rate_parts(picture, terms, lot.code, body.block, body.half_day, day)
             line = _Line(body.gross_g - body.tare_g, base, bonus, body.half_day)
             picked.setdefault(body.picker, {}).setdefault(day, []).append(line)
     worked: dict[str, int] = {}
@@ -156,7 +168,7 @@ def _pay_week(picture: Picture, first_day: date, *, adjust: bool) -> PayWeek:
         if first_day <= picture.time.farm_day(advance.happened_utc_s) <= last_day:
             advances[advance.body.picker] = advances.get(advance.body.picker, 0) + advance.body.amount_cents
     owing = _owing(picture, first_day) if adjust else {}
-    least = _cents(number(picture.things, "day_least_local") or 0.0)
+    least = _cents(terms.get(LEAST, 0.0))
     notes = sorted((_cents(n) for n in numbers(picture.things, "notes_local")), reverse=True)
     coin = notes[-1] if notes else 1
     rows = []
@@ -308,10 +320,11 @@ def day_work(
     task: str = "",
     hand: Hand = Hand(),
 ) -> Done:
-    """A day, or part of one, paid by the day."""
+    """A day, or part of one, paid by the day: `money` is for a whole day, of which the share is paid."""
     if not 0 < share_frac <= 1:
         raise NotPossible(N_("pay", "A share of a day lies between nothing and one."))
-    body = DayWork(picker, day.isoformat(), share_frac, _money(farm, money, hand), task)
+    whole = Decimal(_money(farm, money, hand)) * Decimal(str(share_frac))
+    body = DayWork(picker, day.isoformat(), share_frac, int(whole.quantize(Decimal(1), ROUND_HALF_UP)), task)
     return farm.write([body], at_utc_s, hand, N_("pay", "day work of {picker}", picker=picker))
 
 
@@ -329,8 +342,21 @@ def close_week(farm: OpenFarm, first_day: date, at_utc_s: int, hand: Hand = Hand
             )
         )
     nets = tuple(Line(row.picker, float(row.net_cents)) for row in week.rows)
-    body = PaySheet(first_day.isoformat(), week.last_day.isoformat(), nets)
+    terms = tuple(Line(name, value) for name, value in terms_of(farm.things).items())
+    body = PaySheet(first_day.isoformat(), week.last_day.isoformat(), nets, terms)
     return farm.write([body], at_utc_s, hand, N_("pay", "pay of the week from {day}", day=Day(first_day)))
+
+
+def share_of(typed: str) -> float:
+    """The part of a day that a hand writes: `1/2`, `0,5`, `50 %`; nothing is a whole one. Raises NotPossible."""
+    over, slash, under = typed.replace("½", "1/2").partition("/")
+    if not over.strip():
+        return 1.0
+    share = value_of(read_number(over), "%" if "%" in over else "") / (100 if "%" in over else 1)
+    parts = read_number(under).value if slash else 1.0
+    if not parts or not 0 < share / parts <= 1:
+        raise NotPossible(N_("pay", "A share of a day lies between nothing and one."))
+    return share / parts
 
 
 def _money(farm: OpenFarm, typed: str, hand: Hand) -> int:

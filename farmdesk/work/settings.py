@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 DEFAULTS = {
     "crew": "3",
     "picking_local_kg": "",
+    "picking_block_local_kg": "",
     "picking_bonus_local_kg": "0",
     "picking_bonus_from_pct": "95",
     "unripe_limit_pct": "2.5",  # trouble from about 2.5 % unripe: Cenicafé 51(2), 2000
@@ -34,7 +35,7 @@ DEFAULTS = {
     "pulp_pct": "41",  # of the cherry's weight goes with the pulp: 40 to 43 (general extension figure, from memory)
 }
 MOST_PULP_PCT = 90.0  # something is left of every cherry
-NUMBER, NUMBERS, TEXT = "number", "numbers", "text"
+NUMBER, NUMBERS, TEXT, BLOCKS = "number", "numbers", "text", "blocks"
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +55,7 @@ _READ_IN = {_PERCENT: "%", _KG: "kg", _DAYS: "d", _LITRE: "kg/L", _HOUR: "h"}  #
 FIGURES = (
     Figure("local_money", N_("settings", "sign of the money"), kind=TEXT),
     Figure("picking_local_kg", N_("settings", "picking, for ripe cherry"), _MONEY_KG),
+    Figure("picking_block_local_kg", N_("settings", "other prices by block: D 7.20 E 6.80"), _MONEY_KG, BLOCKS),
     Figure("picking_bonus_local_kg", N_("settings", "bonus for a clean picking"), _MONEY_KG),
     Figure("picking_bonus_from_pct", N_("settings", "bonus from so much ripe"), _PERCENT),
     Figure("day_least_local", N_("settings", "least pay for a day of picking"), _MONEY),
@@ -100,6 +102,8 @@ def save_figure(farm: OpenFarm, name: str, typed: str, hand: Hand = Hand()) -> D
 def _checked(farm: OpenFarm, figure: Figure, typed: str, hand: Hand) -> str:
     if figure.kind == TEXT:
         return typed.strip()
+    if figure.kind == BLOCKS:
+        return _by_block(farm, figure, typed, hand)
     parts = typed.split() if figure.kind == NUMBERS else [typed]
     own = _READ_IN.get(figure.unit, "") if figure.unit else ""
     unit = sign_of_money(farm.things) if "local" in figure.name else own
@@ -108,6 +112,24 @@ def _checked(farm: OpenFarm, figure: Figure, typed: str, hand: Hand) -> str:
     if not all(0 <= value <= most for value in values) or (figure.kind == NUMBERS and not all(values)):
         raise NotPossible(N_("settings", "{figure}: “{typed}” cannot be.", figure=figure.label, typed=typed.strip()))
     return " ".join(f"{value:.10g}" for value in values)
+
+
+def _by_block(farm: OpenFarm, figure: Figure, typed: str, hand: Hand) -> str:
+    """Blocks and their numbers in turn, `D 7.20 E 6.80`."""
+    parts = typed.replace(";", " ").split()
+    codes = [code.upper() for code in parts[::2]]
+    if len(parts) % 2 or not set(codes) <= farm.things.blocks.keys():
+        raise NotPossible(N_("settings", "A block and its number, and so on, like D 7.20 E 6.80."))
+    values = [read_number(part, answers=hand.answers).value for part in parts[1::2]]
+    if min(values) < 0:
+        raise NotPossible(N_("settings", "{figure}: “{typed}” cannot be.", figure=figure.label, typed=typed.strip()))
+    return " ".join(f"{code} {value:.10g}" for code, value in zip(codes, values, strict=True))
+
+
+def by_block(things: Things, name: str) -> dict[str, float]:
+    """A setting that gives some blocks a number of their own."""
+    parts = things.settings.get(name, DEFAULTS.get(name, "")).split()
+    return {code: float(value) for code, value in zip(parts[::2], parts[1::2], strict=True)}
 
 
 def number(things: Things, name: str) -> float | None:

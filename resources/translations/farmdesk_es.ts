@@ -8830,6 +8830,10 @@
         <translation>%</translation>
     </message>
     <message>
+        <source>A block and its number, and so on, like D 7.20 E 6.80.</source>
+        <translation>Una parcela y su número, y así, como D 7.20 E 6.80.</translation>
+    </message>
+    <message>
         <source>The setting {name} is “{text}”, which is no list of numbers.</source>
         <translation>El ajuste {name} es “{text}”, que no es una lista de números.</translation>
     </message>
@@ -8916,6 +8920,10 @@
     <message>
         <source>of the cherry goes with the pulp</source>
         <translation>de la uva se va con la pulpa</translation>
+    </message>
+    <message>
+        <source>other prices by block: D 7.20 E 6.80</source>
+        <translation>otros precios por parcela: D 7.20 E 6.80</translation>
     </message>
     <message>
         <source>people</source>

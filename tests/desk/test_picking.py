@@ -212,12 +212,12 @@ def test_advances_and_day_work_are_typed_there(window):
     assert (entry.body.picker, entry.body.amount_cents, entry.body.text) == ("P07", 30_000, "boots")
     QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Escape)
     keys("e")
-    keys("8\n14\n400\n0.5\nrinsing\n")
+    keys("8\n14\n400\n1/2\nrinsing\n")
     (work,) = [e for e in farm(window).picture.general_of(DayWork) if e.written_utc_s > CUT]
     assert (work.body.picker, work.body.day, work.body.share_frac) == ("P08", "2025-01-14", 0.5)
     rows = {row.picker: row for row in view.story.week.rows}
     assert rows["P07"].advance_cents == 30_000
-    assert rows["P08"].day_work_cents == 40_000
+    assert rows["P08"].day_work_cents == 20_000  # half of 400
     keys("99")
     keys("\n100+")
     assert "no picker 99" in view.row.guard.sentence

@@ -14,7 +14,7 @@ from farmdesk import clock
 from farmdesk.errors import Asked, NotPossible
 from farmdesk.picture.entries import Advance, PaySheet
 from farmdesk.picture.things import Person
-from farmdesk.work import crop, drying, fermenting, keeping, pay, picking, portioning
+from farmdesk.work import crop, drying, fermenting, keeping, pay, picking, portioning, settings
 from farmdesk.work.changes import Hand
 from farmdesk.work.farm import OpenFarm
 from tests.work.season import LOT, instant, new_farm
@@ -101,6 +101,48 @@ def test_an_advance_above_the_pay_is_carried(farm: OpenFarm) -> None:
     weigh(farm, "P01", "100", day=8)
     later = pay.pay_week(farm.picture, date.fromordinal(MONDAY.toordinal() + 7))
     assert (later.rows[0].adjustment_cents, later.rows[0].net_cents) == (-10_000, 50_000)
+
+
+def test_a_rate_that_changes_leaves_a_signed_week_at_its_own(farm: OpenFarm) -> None:
+    done = weigh(farm, "P01", "100")
+    pay.close_week(farm, MONDAY, instant(6, 12))
+    settings.save_figure(farm, "picking_local_kg", "9")
+    settings.save_figure(farm, "day_least_local", "900")
+    signed, later = (pay.pay_week(farm.picture, date.fromordinal(MONDAY.toordinal() + n)) for n in (0, 7))
+    assert (signed.closed, signed.rows[0].piece_cents, signed.total_cents) == (True, 60_000, 60_000)
+    assert not later.rows
+    (entry,) = done.entries
+    picking.correct_slip(
+        farm, entry, picker="P01", gross="110", reason="read wrong", hand=Hand(answers={"pounds": "kg"})
+    )
+    weigh(farm, "P01", "100", day=8)
+    (row,) = pay.pay_week(farm.picture, date.fromordinal(MONDAY.toordinal() + 7)).rows
+    assert (row.adjustment_cents, row.piece_cents) == (10 * 600, 100 * 900)  # each kilogram at its own week's rate
+
+
+def test_a_block_may_have_a_price_of_its_own(farm: OpenFarm) -> None:
+    settings.save_figure(farm, "picking_block_local_kg", "b 7,50 A 5")
+    assert settings.by_block(farm.things, "picking_block_local_kg") == {"B": 7.5, "A": 5.0}
+    weigh(farm, "P01", "100")
+    assert pay.pay_week(farm.picture, MONDAY).rows[0].piece_cents == 50_000
+    for typed in ("Q 7", "A", "A -1", "A x"):
+        with pytest.raises(NotPossible):
+            settings.save_figure(farm, "picking_block_local_kg", typed)
+
+
+@pytest.mark.parametrize(
+    ("typed", "share"), [("", 1.0), ("1/2", 0.5), ("½", 0.5), ("3/4", 0.75), ("0,5", 0.5), ("50 %", 0.5), ("1", 1.0)]
+)
+def test_a_part_of_a_day_is_paid_as_such(farm: OpenFarm, typed: str, share: float) -> None:
+    assert pay.share_of(typed) == share
+    pay.day_work(farm, "P05", MONDAY, "400", instant(1, 20), share_frac=pay.share_of(typed))
+    assert pay.pay_week(farm.picture, MONDAY).rows[0].day_work_cents == round(40_000 * share)
+
+
+@pytest.mark.parametrize("typed", ["0", "2", "3/2", "1/0", "half", "1/x", "-1/2", "1 kg"])
+def test_what_is_no_part_of_a_day_is_refused(typed: str) -> None:
+    with pytest.raises(NotPossible):
+        pay.share_of(typed)
 
 
 def test_a_correction_after_closing_is_an_adjustment_of_the_next_week(farm: OpenFarm) -> None:

@@ -175,7 +175,7 @@ class PayView(PaySide):
         fields = [
             Field("picker", self.tr("picker"), 90, needed=True), Field("day", self.tr("day"), 90, needed=True, keeps=True),
             Field("money", self.tr("for the day"), 140, story.money if story else "", keeps=True, needed=True),
-            Field("part", self.tr("part of it"), 90, "1/1"), Field("words", self.tr("task"), 0, words=True, keeps=True),
+            Field("part", self.tr("part of it"), 90, "1/1", words=True), Field("words", self.tr("task"), 0, words=True, keeps=True),
         ]  # fmt: skip
         today = self.desk.time.farm_day(self.desk.as_of)
         values = {"picker": picker.picker if picker else "", "day": f"{today.day}.{today.month}"}
@@ -214,15 +214,14 @@ class PayView(PaySide):
         today = self.desk.time.farm_day(self.desk.as_of)
 
         def work(farm: OpenFarm, answers: dict[str, str]) -> Done:
-            from farmdesk.work.pay import day_work
+            from farmdesk.work.pay import day_work, share_of
             from farmdesk.work.pay_story import read_picker
             from farmdesk.work.settings import number
 
             money = values["money"] or str(number(farm.things, "day_work_local") or "")
-            part = float(values["part"].replace(",", ".") or 1)
             return day_work(
                 farm, read_picker(farm, values["picker"]), read_day(values["day"], today), money, farm.written_now(),
-                share_frac=part, task=values["words"], hand=Hand("processor", answers=answers),
+                share_frac=share_of(values["part"]), task=values["words"], hand=Hand("processor", answers=answers),
             )  # fmt: skip
 
         return work
