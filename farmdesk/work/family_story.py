@@ -16,7 +16,7 @@ from farmdesk.picture.things import Block
 from farmdesk.text import N_, Day, Listing, Text, kg, pct
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import now_of
-from farmdesk.work.portioning import Share, ancestors, block_shares, descendants, lots_of_block, picked_when
+from farmdesk.work.portioning import Share, ancestors, block_shares, descendants, lots_of_block, parents, picked_when
 from farmdesk.work.portions import portions
 
 
@@ -88,10 +88,9 @@ def family_story(farm: OpenFarm, code: str, at_utc_s: int | None = None) -> Fami
         raise NotPossible(N_("lots", "There is no lot {code} in this season at this time.", code=code))
     shares = block_shares(picture, code)
     blocks = tuple((share, picture.things.blocks.get(share.code)) for share in shares)
-    parents, children = family(lot)
-    all_in = sum(parents.values())
+    children = family(lot)[1]
     all_out = sum(children.values())
-    direct = tuple(Share(c, g / all_in, g) for c, g in parents.items())
+    direct = tuple(parents(picture, lot))
     matrix = tuple(
         (share.code, share.share_frac, {b.code: b.share_frac for b in block_shares(picture, share.code)})
         for share in direct

@@ -6,17 +6,20 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from farmdesk.errors import NotPossible
-from farmdesk.picture.entries import UNEXPLAINED, Birth, Body, Flow, Posting
+from farmdesk.picture.entries import GREEN, INTAKE, MILL, STORE, UNEXPLAINED, Birth, Body, Flow, Posting
 from farmdesk.picture.fold import LotPicture
+from farmdesk.picture.matter import ledger
 from farmdesk.picture.measures import blocks_g, family, method_of, pick_days
 from farmdesk.picture.picture import Picture
-from farmdesk.text import N_, Num, kg, pct
+from farmdesk.text import N_, Listing, Num, Text, kg, pct
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.guards import ask, held, not_ahead, weight
 from farmdesk.work.picking import next_code
 from farmdesk.work.portions import portions
 
+# Where coffee lies, and the stage of the dry-matter ledger that says how wet it is there.
+STAGE_OF = {INTAKE: "accepted", STORE: "dry", MILL: "sent", **dict.fromkeys(GREEN, "green")}
 APART_WB_FRAC, BELOW_WB_FRAC = 0.010, 0.20  # do not mix further apart than a point below 20 % (common practice)
 SCALE_FRAC, SCALE_LEAST_G, SCALE_MOST_G = (
     0.005,
@@ -52,7 +55,9 @@ def merge(
         raise NotPossible(N_("portioning", "A merge takes two lots at least."))
     not_ahead(farm, at_utc_s, hand)
     lots = {code: farm.lot(code) for code in parts}
-    _alike(farm, lots, parts, hand)
+    if apart := _apart(farm, lots, parts):
+        text = N_("portioning", "{differences} Merge all the same?", differences=Listing(tuple(apart), " "))
+        ask(hand, "lots", "apart", text)
     letters = {lot.birth.method for lot in lots.values() if lot.birth}
     letter = letters.pop() if len(letters) == 1 else "J"
     joint = next_code(farm, letter)
@@ -70,7 +75,9 @@ def merge(
     return farm.write(bodies, at_utc_s, hand, label, lot=joint)
 
 
-def _alike(farm: OpenFarm, lots: Mapping[str, LotPicture], parts: Mapping[str, Sequence[str]], hand: Hand) -> None:
+def _apart(farm: OpenFarm, lots: Mapping[str, LotPicture], parts: Mapping[str, Sequence[str]]) -> list[Text]:
+    """In what the parts of a merge differ."""
+    found = []
     wet = [
         p.moisture.wb_frac
         for code, lot in lots.items()
@@ -79,23 +86,22 @@ def _alike(farm: OpenFarm, lots: Mapping[str, LotPicture], parts: Mapping[str, S
     ]
     if len(wet) > 1 and max(wet) < BELOW_WB_FRAC and max(wet) - min(wet) > APART_WB_FRAC:
         text = N_(
-            "portioning", "They are {gap} points apart, {low} and {high}. Merge all the same?",
+            "portioning", "They are {gap} points apart, {low} and {high}.",
             gap=Num((max(wet) - min(wet)) * 100, "", 1), low=pct(min(wet)), high=pct(max(wet)),
         )  # fmt: skip
-        ask(hand, "lots", "moisture apart", text)
+        found.append(text)
     blocks = [
-        farm.things.blocks[b] for lot in lots.values() for b in blocks_g(lot, farm.time) if b in farm.things.blocks
+        farm.things.blocks[share.code]
+        for code in lots
+        for share in block_shares(farm.picture, code)
+        if share.code in farm.things.blocks
     ]
     if len({b.organic for b in blocks}) > 1:
-        ask(
-            hand,
-            "lots",
-            "status",
-            N_("portioning", "Their blocks differ in organic status; the joint lot has none. Merge?"),
-        )
+        found.append(N_("portioning", "Their blocks differ in organic status; the joint lot has none."))
     if len({b.variety for b in blocks}) > 1:
         names = ", ".join(sorted({b.variety for b in blocks}))
-        ask(hand, "lots", "variety", N_("portioning", "They are of several varieties: {names}. Merge?", names=names))
+        found.append(N_("portioning", "They are of several varieties: {names}.", names=names))
+    return found
 
 
 def split(
@@ -165,15 +171,42 @@ def _blocks(picture: Picture, code: str, part: float, seen: frozenset[str]) -> d
     if lot is None or code in seen:  # a loop of joins would be a fault of the papers, not of the tree
         return {}
     own = {block: float(grams) for block, grams in blocks_g(lot, picture.time).items()}
-    parents = family(lot)[0]
+    came = parents(picture, lot)
     sums: dict[str, float] = {}
-    own_total, parent_total = sum(own.values()), float(sum(parents.values()))
-    if own_total and not parent_total:
+    own_total = sum(own.values())
+    if own_total and not came:
         return {block: part * grams / own_total for block, grams in own.items()}
-    for parent, grams in parents.items():
-        for block, value in _blocks(picture, parent, part * grams / parent_total, seen | {code}).items():
+    for share in came:
+        for block, value in _blocks(picture, share.code, part * share.share_frac, seen | {code}).items():
             sums[block] = sums.get(block, 0.0) + value
     return sums
+
+
+def parents(picture: Picture, lot: LotPicture) -> list[Share]:
+    """The lots that a lot came from directly, with their grams [g] and their shares [fraction] of its dry matter.
+
+    Wet cherry and half-dry parchment are not counted alike: each part counts what is left of it without its water,
+    as known of the stage it was taken from; by weight alone where one of them has no such stage.
+    """
+    grams = family(lot)[0]
+    dry: dict[str, float] = dict.fromkeys(grams, 0.0)
+    for entry in lot.entries:
+        for posting in getattr(entry.body, "postings", ()):
+            if posting.lot in dry and posting.grams < 0:
+                frac = _dry_frac(picture, posting.lot, posting.account)
+                dry[posting.lot] += -posting.grams * frac if frac else float("nan")
+    parts = dry if all(value > 0 for value in dry.values()) else grams  # no more than one is missing: nan
+    total = sum(parts.values())
+    return [Share(code, parts[code] / total, g) for code, g in grams.items()]
+
+
+def _dry_frac(picture: Picture, code: str, account: str) -> float | None:
+    """What of the weight in the books at a place is dry matter [0..1]; None where no stage says so."""
+    things = picture.things
+    name = "spread" if account in things.places else "accepted" if account in things.vessels else STAGE_OF.get(account)
+    stages = {stage.name: stage for stage in ledger(picture.lots[code], things, picture.corrections)}
+    stage = stages.get(name or "") or (stages.get("delivered") if name == "accepted" else None)
+    return stage.dry.dry_g / stage.grams if stage is not None and stage.grams else None
 
 
 def ancestors(picture: Picture, code: str) -> list[Share]:
@@ -189,11 +222,9 @@ def _up(picture: Picture, code: str, part: float, found: dict[str, float], seen:
     lot = picture.lots.get(code)
     if lot is None or code in seen:
         return
-    parents = family(lot)[0]
-    total = sum(parents.values())
-    for parent, grams in parents.items():
-        found[parent] = found.get(parent, 0.0) + part * grams / total
-        _up(picture, parent, part * grams / total, found, seen | {code})
+    for share in parents(picture, lot):
+        found[share.code] = found.get(share.code, 0.0) + part * share.share_frac
+        _up(picture, share.code, part * share.share_frac, found, seen | {code})
 
 
 def descendants(picture: Picture, code: str) -> list[Share]:

@@ -7901,16 +7901,20 @@
         <translation>Las partes suman {total}, el cuaderno tiene {books}. ¿Dónde están los otros {missing}?</translation>
     </message>
     <message>
-        <source>Their blocks differ in organic status; the joint lot has none. Merge?</source>
-        <translation>Sus parcelas difieren en lo orgánico; el lote junto no lo tendrá. ¿Juntar?</translation>
+        <source>Their blocks differ in organic status; the joint lot has none.</source>
+        <translation>Sus parcelas difieren en lo orgánico; el lote junto no lo tendrá.</translation>
     </message>
     <message>
-        <source>They are of several varieties: {names}. Merge?</source>
-        <translation>Son de varias variedades: {names}. ¿Juntar?</translation>
+        <source>They are of several varieties: {names}.</source>
+        <translation>Son de varias variedades: {names}.</translation>
     </message>
     <message>
-        <source>They are {gap} points apart, {low} and {high}. Merge all the same?</source>
-        <translation>Tienen {gap} puntos de diferencia, {low} y {high}. ¿Juntar de todos modos?</translation>
+        <source>They are {gap} points apart, {low} and {high}.</source>
+        <translation>Tienen {gap} puntos de diferencia, {low} y {high}.</translation>
+    </message>
+    <message>
+        <source>{differences} Merge all the same?</source>
+        <translation>{differences} ¿Juntar de todos modos?</translation>
     </message>
     <message>
         <source>{lots} merged as {joint}</source>

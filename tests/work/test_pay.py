@@ -16,6 +16,7 @@ from farmdesk.picture.entries import Advance, PaySheet
 from farmdesk.picture.things import Person
 from farmdesk.work import crop, drying, fermenting, keeping, pay, picking, portioning, settings
 from farmdesk.work.changes import Hand
+from farmdesk.work.family_story import family_story
 from farmdesk.work.farm import OpenFarm
 from tests.work.season import LOT, instant, new_farm
 
@@ -234,7 +235,7 @@ def test_merge_gives_the_shares_and_both_histories(farm: OpenFarm) -> None:
     with pytest.raises(Asked, match="varieties"):
         portioning.merge(farm, {first: ["9"], second: ["12"]}, "9", instant(9, 12))
     joint = portioning.merge(
-        farm, {first: ["9"], second: ["12"]}, "9", instant(9, 12), hand=Hand(answers={"variety": "keep"})
+        farm, {first: ["9"], second: ["12"]}, "9", instant(9, 12), hand=Hand(answers={"apart": "keep"})
     ).lot
     assert farm.lot(joint).heaps == {"9": 296_000}
     shares = {s.code: round(100 * s.share_frac) for s in portioning.block_shares(farm.picture, joint)}
@@ -244,6 +245,56 @@ def test_merge_gives_the_shares_and_both_histories(farm: OpenFarm) -> None:
     assert [s.code for s in portioning.descendants(farm.picture, second)] == [joint]
     assert joint in [s.code for s in portioning.lots_of_block(farm.picture, "B")]
     assert {row[0] for row in portioning.picked_when(farm.picture, joint)} == {first, second}
+
+
+def test_all_that_differs_is_asked_in_one_question_and_the_status_is_lost(farm: OpenFarm) -> None:
+    blocks = farm.things.blocks
+    farm.save_things(replace(farm.things, blocks={**blocks, "A": replace(blocks["A"], organic="yes")}))
+    first, second = lots_on_beds(farm)
+    for lot, place, wet in ((first, "9", "14.0"), (second, "12", "16.5")):
+        drying.read_at_bed(farm, lot, instant(8, 12), place=place, meter=[wet])
+    assert str(family_story(farm, first).status) == "organic: all its blocks are certified"
+    parts = {first: ["9"], second: ["12"]}
+    with pytest.raises(Asked) as asked:
+        portioning.merge(farm, parts, "9", instant(9, 12))
+    sentence = str(asked.value.question.text)
+    for words in ("2.5 points apart", "the joint lot has none", "several varieties: Catuaí, Gesha"):
+        assert words in sentence
+    joint = portioning.merge(farm, parts, "9", instant(9, 12), hand=Hand(answers={"apart": "keep"})).lot
+    assert str(family_story(farm, joint).status) == "not organic: its blocks differ in status"
+
+
+def test_shares_of_a_joint_lot_are_of_dry_matter(farm: OpenFarm) -> None:
+    """Whole cherry and parchment of the same weight: more of the parchment is coffee."""
+    washed = farm.things.methods["W1"]
+    natural = replace(washed, letter="N", name="natural", whole=True, start_wb_frac=0.68, start_wb_sd_frac=0.02)
+    farm.save_things(replace(farm.things, methods={"W1": washed, "N1": natural}))
+    weigh(farm, "P01", "500")
+    fermenting.fill(farm, LOT, {"T1": "500"}, instant(1, 23))
+    drying.spread(farm, LOT, {"9": "100"}, instant(2, 13))
+    whole = picking.begin_lot(farm, "N", instant(3, 12)).lot
+    answers = {"pounds": "kg"}
+    picking.weigh_in(
+        farm,
+        whole,
+        block="A",
+        picker="P01",
+        half_day="am",
+        gross="100",
+        at_utc_s=instant(3, 18),
+        hand=Hand(answers=answers),
+    )
+    drying.spread(farm, whole, {"12": "100"}, instant(3, 22))
+    joint = portioning.merge(farm, {LOT: ["9"], whole: ["12"]}, "9", instant(9, 12)).lot
+    dry = {LOT: 1 - washed.start_wb_frac, whole: 1 - natural.start_wb_frac}
+    shares = {s.code: s.share_frac for s in portioning.parents(farm.picture, farm.lot(joint))}
+    assert shares[LOT] == pytest.approx(dry[LOT] / sum(dry.values()))
+    assert shares[LOT] > 0.55
+    assert sum(shares.values()) == pytest.approx(1.0)
+    assert {s.code: s.grams for s in portioning.parents(farm.picture, farm.lot(joint))} == {
+        LOT: 100_000,
+        whole: 100_000,
+    }
 
 
 def test_split_asks_about_the_missing_three_kilograms(farm: OpenFarm) -> None:
