@@ -180,6 +180,7 @@ QUANTITIES: dict[str, tuple[Text, float, str, int]] = {  # name, shown value per
     "aw": (N_("notebook_page", "water activity"), 1, "", 2),
     "store_rh_frac": (N_("notebook_page", "air of the store"), 100, "%", 0),
     "density_g_l": (N_("notebook_page", "density"), 1, "g/L", 0),
+    "drained_min": (N_("notebook_page", "weighed wet, drained for"), 1, "min", 0),
 }
 
 

@@ -16,8 +16,10 @@ from farmdesk.picture.entries import (
     Body,
     Entry,
     Flow,
+    Line,
     Platform,
     Posting,
+    Reading,
     Remark,
     Ripeness,
     Skipped,
@@ -27,11 +29,12 @@ from farmdesk.text import N_, Num, Text, kg
 from farmdesk.units import LB_G
 from farmdesk.work.changes import Changes, Done, Hand
 from farmdesk.work.farm import OpenFarm
-from farmdesk.work.guards import KEEP, ask, held, not_ahead, weight
+from farmdesk.work.guards import KEEP, ask, between, held, not_ahead, weight
 from farmdesk.work.slips import CORRECT, SAME, Slip, kept_rows, known_now, look, net_g
 
 HALF_DAYS = ("am", "pm")
 UNASSIGNED = "?"  # a sack whose picker, or whose block, is not known yet
+DRAINED = "drained_min"  # cherry weighed wet after floating, and for how long it had drained [min]
 COLUMN_G = 50  # the scale's last digit: so far apart a column and its rows are equal
 
 
@@ -235,11 +238,19 @@ def count_ripeness(
 
 
 def sort_and_float(
-    farm: OpenFarm, lot: str, *, sorted_out: str, floaters: str, at_utc_s: int, hand: Hand = Hand()
+    farm: OpenFarm,
+    lot: str,
+    *,
+    sorted_out: str,
+    floaters: str,
+    at_utc_s: int,
+    drained: str = "",
+    hand: Hand = Hand(),
 ) -> Done:
     """What leaves the delivery by hand sort and by floating; what stays is accepted.
 
-    An empty weight was not measured: it is said so, and never posted as nothing. Raises NotPossible, Asked.
+    An empty weight was not measured: it is said so, and never posted as nothing. `drained` [min]: the cherry was
+    weighed wet, after so long; its weight stays as it was read. Raises NotPossible, Asked.
     """
     if not sorted_out.strip() and not floaters.strip():
         raise NotPossible(N_("picking", "Neither what was sorted out nor what floated is there."))
@@ -263,5 +274,7 @@ def sort_and_float(
             postings.append(Posting(lot, account, grams, typed=typed))
         else:
             bodies.append(Skipped(lot, "", account.removeprefix(">"), day))
+    if drained.strip():
+        bodies.append(Reading(lot, "", DRAINED, (Line("", *between(drained, 0, 24 * 60, "min", hand)),)))
     label = N_("picking", "sort and float of {lot}", lot=lot)
     return farm.write([Flow(lot, "sort", tuple(postings)), *bodies], at_utc_s, hand, label, lot=lot)

@@ -2776,6 +2776,10 @@
         <translation>Escogida y flotes</translation>
     </message>
     <message>
+        <source>Weighed wet: {low}–{high} kg of it may be water on the skin.</source>
+        <translation>Pesado mojado: de ello {low}–{high} kg pueden ser agua en la cáscara.</translation>
+    </message>
+    <message>
         <source>What was sorted out by hand, and what floated; what stays is accepted. Nothing is 0, not measured is *.</source>
         <translation>Lo que se escogió a mano y lo que flotó; lo que queda es aceptado. Nada es 0, no medido es *.</translation>
     </message>
@@ -2788,8 +2792,16 @@
         <translation>flotes</translation>
     </message>
     <message>
+        <source>if wet, drained</source>
+        <translation>si mojado, escurrió</translation>
+    </message>
+    <message>
         <source>lot</source>
         <translation>lote</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
     </message>
     <message>
         <source>of {all} delivered</source>
@@ -6832,6 +6844,10 @@
     <message>
         <source>platform total {weight}</source>
         <translation>total de plataforma {weight}</translation>
+    </message>
+    <message>
+        <source>weighed wet, drained for</source>
+        <translation>pesado mojado, escurrido</translation>
     </message>
     <message>
         <source>{n} {n:bag|bags} on pallet {pallet}</source>

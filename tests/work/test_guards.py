@@ -10,7 +10,7 @@ from dataclasses import replace
 import pytest
 
 from farmdesk import clock
-from farmdesk.errors import Asked
+from farmdesk.errors import Asked, NotPossible
 from farmdesk.picture.entries import FLOATERS, INTAKE, SORTED
 from farmdesk.picture.things import Instrument, Vessel
 from farmdesk.work import drying, fermenting, keeping, picking, storing
@@ -19,6 +19,7 @@ from farmdesk.work.changes import Hand
 from farmdesk.work.doubts import WEIGHTS, doubts_of
 from farmdesk.work.farm import OpenFarm
 from farmdesk.work.gaps import gaps
+from farmdesk.work.notebook import notebook_rows
 from tests.desk import samples
 from tests.desk.evening import season_copy
 from tests.work.season import LOT, instant, new_farm
@@ -80,6 +81,17 @@ def test_floaters_by_the_quarter_are_asked_about(farm: OpenFarm) -> None:
     picking.sort_and_float(farm, LOT, sorted_out="1", floaters="24", at_utc_s=instant(1, 16))
     balance = farm.lot(LOT).balance
     assert (balance[SORTED], balance[FLOATERS], balance[INTAKE]) == (1000, 24_000, 75_000)
+
+
+def test_floaters_weighed_wet_keep_their_weight_and_say_so(farm: OpenFarm) -> None:
+    picking.begin_lot(farm, "W", instant(1, 8))
+    picking.weigh_in(farm, LOT, block="A", picker="P01", half_day="am", gross="100", at_utc_s=instant(1, 9))
+    picking.sort_and_float(farm, LOT, sorted_out="1", floaters="4", drained="10 min", at_utc_s=instant(1, 16))
+    assert farm.lot(LOT).balance[FLOATERS] == 4000
+    said = [str(row.text).replace("\u202f", " ") for row in notebook_rows(farm)]
+    assert any("weighed wet, drained for 10 min" in text for text in said), said
+    with pytest.raises(NotPossible, match="1,440"):
+        picking.sort_and_float(farm, LOT, sorted_out="1", floaters="4", drained="3000", at_utc_s=instant(1, 16))
 
 
 def test_a_failed_test_weight_puts_the_weights_since_the_last_pass_in_doubt_until_they_are_let_stand(

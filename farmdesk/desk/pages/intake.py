@@ -20,6 +20,7 @@ from farmdesk.work.picking_story import chance, counted
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
 
+WET_FRAC = 0.01, 0.03  # water that drained cherry still carries (common practice, no source)
 CLASSES = ("green", "turning", "ripe", "over_ripe", "dried", "bored")
 
 
@@ -139,6 +140,7 @@ class SortView(ShortForm):
             Field("lot", self.tr("lot"), 120, code=True, needed=True),
             Field("sorted", self.tr("sorted out"), 150, "kg", needed=True),
             Field("floaters", self.tr("floaters"), 150, "kg", needed=True),
+            Field("drained", self.tr("if wet, drained"), 130, self.tr("min")),
         ]  # fmt: skip
 
     def propose(self, story: IntakeStory) -> dict[str, str]:
@@ -153,7 +155,7 @@ class SortView(ShortForm):
 
             return sort_and_float(
                 farm, read_lot_typed(farm, values), sorted_out=values["sorted"], floaters=values["floaters"],
-                at_utc_s=farm.written_now(), hand=Hand("W1", "scale-1", answers=answers),
+                at_utc_s=farm.written_now(), drained=values["drained"], hand=Hand("W1", "scale-1", answers=answers),
             )  # fmt: skip
 
         return sort
@@ -171,6 +173,11 @@ class SortView(ShortForm):
             share = f"{number(100 * grams / lot.delivered_g, 1)} %" if grams is not None and lot.delivered_g else ""
             side.line(name, share, strong=True)
             side.note(self._normal(normal))
+        if values["drained"] and floats:
+            low, high = (number(floats * frac / 1000, 1) for frac in WET_FRAC)
+            side.note(
+                self.tr("Weighed wet: {low}–{high} kg of it may be water on the skin.").format(low=low, high=high)
+            )
         left = lot.delivered_g - lot.sorted_g - lot.floaters_g - (out or 0) - (floats or 0)
         side.heading(self.tr("Accepted"))
         side.big(self.kg(left), self.tr("of {all} delivered").format(all=self.kg(lot.delivered_g)))
