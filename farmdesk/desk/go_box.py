@@ -29,10 +29,10 @@ class GoBox(QLineEdit):
         self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self.setAccessibleName(self.tr("Go to a lot, bed, day or page"))
         self.hint, self.command, self.note, self.off_present = "", "", "", False
-        self._wait = QTimer(self)
-        self._wait.setSingleShot(True)
-        self._wait.setInterval(WAIT_MS)
-        self._wait.timeout.connect(self._waited)
+        self.wait = QTimer(self)
+        self.wait.setSingleShot(True)
+        self.wait.setInterval(WAIT_MS)
+        self.wait.timeout.connect(self._waited)
         self.textEdited.connect(self._edited)
 
     def begin(self, letter: str, command: str = "", *, opens: bool = False) -> None:
@@ -47,7 +47,7 @@ class GoBox(QLineEdit):
         self.textEdited.emit(letter)
         if command:
             self.command, self.hint = command, command
-            self._wait.start()
+            self.wait.start()
         self.update()
 
     def say(self, hint: str) -> None:
@@ -58,14 +58,14 @@ class GoBox(QLineEdit):
 
     def empty(self) -> None:
         """Nothing is being typed any more."""
-        self._wait.stop()
+        self.wait.stop()
         self.command = self.hint = ""
         self.opens = False
         self.clear()
 
     def _edited(self, text: str) -> None:
         if len(text) != 1:
-            self._wait.stop()
+            self.wait.stop()
             self.command = ""
 
     def _waited(self) -> None:

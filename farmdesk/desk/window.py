@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import time
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
@@ -15,7 +14,7 @@ from PySide6.QtWidgets import QApplication, QLineEdit, QPlainTextEdit, QWidget
 
 from farmdesk.desk import go, problems, road, ruler
 from farmdesk.desk.go import Known, Target
-from farmdesk.desk.go_box import WAIT_MS, GoBox
+from farmdesk.desk.go_box import GoBox
 from farmdesk.desk.lanes import Lanes
 from farmdesk.desk.pages import PAGES, TURN, Action, Desk, Page
 from farmdesk.desk.road import Road, RoadAsker, road_query
@@ -66,7 +65,8 @@ class Window(QWidget):
         self._target = Target("page", "today")
         self._keys_from: QWidget | None = None
         self._seen = False
-        self._turned: tuple[str, float] | None = None  # the letter that turned, and when [s]
+        self._turned = ""  # the letter that turned a moment ago
+        self._turning = QTimer(self, singleShot=True)
         self.go_box = GoBox(lambda typed: go.begins(typed, self.known) or bool(self._found(typed)))
         self.road = Road(self.go_box, self)
         self.ruler = Ruler(desk, self)
@@ -279,16 +279,18 @@ class Window(QWidget):
 
         `t` always turns at once: turned over again, it is as before, should a second letter lead elsewhere.
         """
-        turned, self._turned = self._turned, None
-        if turned is not None and time.monotonic() - turned[1] < WAIT_MS / 1000:
+        turned, self._turned = self._turned if self._turning.isActive() else "", ""
+        if turned:
             self._act(TURN)
-            if text == turned[0]:
+            if text == turned:
                 return
-            text = turned[0] + text
+            text = turned + text
         action = self._action(text)
         if action is not None and (action.key == TURN or not go.begins(text, self.known)):
             action.run()
-            self._turned = (text, time.monotonic()) if action.key == TURN else None
+            if action.key == TURN:  # a slow computer paints meanwhile: a timer comes after the keys that wait
+                self._turned = text
+                self._turning.start(self.go_box.wait.interval())
             return
         self._keys_from = QApplication.focusWidget()
         self.go_box.begin(text, action.words if action else "", opens=action is not None and action.opens)

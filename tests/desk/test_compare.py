@@ -20,7 +20,7 @@ def window(qtbot, at, tmp_path):
 
 
 def turn_axis(qtbot, page, x_kind):
-    type_keys(qtbot, "d")  # it may begin a day, so it waits a moment for a second letter
+    type_keys(qtbot, "d\n")  # it may begin a day, so it waits a moment for a second letter
     until(qtbot, lambda: page.chart.figure.x_kind == x_kind)
 
 
