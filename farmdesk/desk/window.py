@@ -238,13 +238,12 @@ class Window(QWidget):
     def speak(self, words: Words) -> None:
         """Another language, or other letters: every page is made anew."""
         self.desk.words = words
-        place = self._target
         self._drop_pages()
         if self.story is not None:
             self.road.say(self.road.words_under(self.story, self.known.season, self.desk))
             self.known = replace(self.known, pages=self.road.page_names())
         self._lay_out()
-        self.open(place)
+        self.open(self._target)
 
     def _drop_pages(self) -> None:
         for page in self.pages.values():
@@ -296,12 +295,11 @@ class Window(QWidget):
         self.go_box.begin(text, action.words if action else "", opens=action is not None and action.opens)
 
     def _action(self, letter: str) -> Action | None:
-        found = self.page.all_letters() if self.page is not None else []
-        return next((action for action in found if action.key == letter.lower()), None)
+        letters = self.page.all_letters() if self.page is not None else ()
+        return next((action for action in letters if action.key == letter.lower()), None)
 
     def _act(self, letter: str) -> None:
-        action = self._action(letter)
-        if action is not None:
+        if (action := self._action(letter)) is not None:
             action.run()
 
     def _focus_go(self) -> None:

@@ -151,12 +151,9 @@ def _stick(picture: Picture) -> list[tuple[float, Gap]]:
     since = time.farm_day(first if made is None else made)
     if (saturday - since).days < STICK_EVERY_D:
         return []
-    day = Day(since, weekday=True)
-    text = (
-        N_("gaps", "no copy on a stick yet; the season began {day}", day=day)
-        if made is None
-        else N_("gaps", "last copy on a stick {day}: put the stick in", day=day)
-    )
+    text = N_("gaps", "no copy on a stick yet: put the stick in")
+    if made is not None:
+        text = N_("gaps", "last copy on a stick {day}: put the stick in", day=Day(since, weekday=True))
     return [(float(time.instant(saturday, 12)), Gap("missing", text, quantity=STICK))]
 
 

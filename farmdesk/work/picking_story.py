@@ -140,7 +140,7 @@ def _pickers(picture: Picture, block: str, grams: int) -> tuple[Text, Text | Non
         return said, None
     few, many, likely = facts["few"], facts["many"], facts["likely"]
     return (
-        N_("picking_story", "{few}–{many} pickers for a day, likely {likely}", few=few, many=many, likely=likely),
+        N_("picking_story", "{few}–{many} pickers, likely {likely}", few=few, many=many, likely=likely),
         N_("picking_story", "each brought {each} a day; last {n} {n:round|rounds}", each=facts["each"], n=facts["n"]),
     )
 

@@ -359,7 +359,7 @@
     </message>
     <message>
         <source>{rows} {rows:row|rows}, {lots} {lots:lot|lots}, {size}</source>
-        <translation>{rows} {rows:fila|filas}, {lots} {lots:lote|lotes}, {size}</translation>
+        <translation>{rows} {rows:renglón|renglones}, {lots} {lots:lote|lotes}, {size}</translation>
     </message>
 </context>
 <context>
@@ -1837,7 +1837,7 @@
     </message>
     <message>
         <source>None of {n} {n:row|rows} says so; Esc shows all again.</source>
-        <translation>Ninguna de {n} {n:fila|filas} lo dice; Esc las muestra todas.</translation>
+        <translation>Ninguno de {n} {n:renglón|renglones} lo dice; Esc los muestra todos.</translation>
     </message>
     <message>
         <source>by</source>
@@ -1857,7 +1857,7 @@
     </message>
     <message>
         <source>{found} of {n} {n:row|rows}; Esc shows all again.</source>
-        <translation>{found} de {n} {n:fila|filas}; Esc las muestra todas.</translation>
+        <translation>{found} de {n} {n:renglón|renglones}; Esc los muestra todos.</translation>
     </message>
     <message>
         <source>{n} {n:row|rows}; the last was written {at}.</source>
@@ -2024,7 +2024,7 @@
     </message>
     <message>
         <source>the block’s letter, the lot, the half-day</source>
-        <translation>la letra de la parcela, el lote, la media jornada</translation>
+        <translation>parcela, lote y media jornada</translation>
     </message>
     <message>
         <source>{n} {n:page|pages}</source>
@@ -4236,7 +4236,7 @@
     </message>
     <message>
         <source>{file} holds {rows} {rows:row|rows} and {lots} {lots:lot|lots}, {size}; it was opened and compared</source>
-        <translation>{file} tiene {rows} {rows:fila|filas} y {lots} {lots:lote|lotes}, {size}; se abrió y se comparó</translation>
+        <translation>{file} tiene {rows} {rows:renglón|renglones} y {lots} {lots:lote|lotes}, {size}; se abrió y se comparó</translation>
     </message>
     <message>
         <source>{lot} carried over</source>
@@ -5765,8 +5765,8 @@
         <translation>última copia en la memoria {day}: conecte la memoria</translation>
     </message>
     <message>
-        <source>no copy on a stick yet; the season began {day}</source>
-        <translation>todavía no hay copia en la memoria; la temporada empezó {day}</translation>
+        <source>no copy on a stick yet: put the stick in</source>
+        <translation>aún no hay copia en la memoria: ponerla</translation>
     </message>
     <message>
         <source>sample of {lot} to {buyer}: due {day}, not arrived</source>
@@ -7772,8 +7772,8 @@
         <translation>{block} {half}</translation>
     </message>
     <message>
-        <source>{few}–{many} pickers for a day, likely {likely}</source>
-        <translation>{few}–{many} cortadores por un día, probable {likely}</translation>
+        <source>{few}–{many} pickers, likely {likely}</source>
+        <translation>{few}–{many} cortadores, quizá {likely}</translation>
     </message>
     <message>
         <source>{now}.</source>
