@@ -1,7 +1,7 @@
 """What a picker usually brings, and the one question about a slip that looks wrong.
 
 A slip is one line of the weigh-in paper. Asked, at most once a weight, the likeliest first: the same slip
-again, pounds for kilograms, two digits swapped.
+again, pounds for kilograms, two digits swapped, the decimal point forgotten, far more than anybody carries.
 """
 
 from __future__ import annotations
@@ -28,7 +28,19 @@ WIDE_FRAC = 0.20  # a picker's usual is at least so wide either way (common prac
 HIT_FRAC = 0.06  # swapped digits are only asked about where they come so near the middle (common practice, no source)
 LEVEL_N = 5  # rows of a sheet that say what the day gives (common practice, no source)
 NEAR_S = 300  # the same weight so soon after is the same sack twice
-KEYS = ("comma", "same", "slip", "pounds", "swap")  # one question a value: any of these answered, no other is asked
+FAR_TIMES = 2.0  # so many times the usual is asked about (common practice, no source)
+SACKS_MOST_KG = (
+    150.0  # of a picker of whom nothing is known; what a platform scale reaches (common practice, no source)
+)
+KEYS = (
+    "comma",
+    "same",
+    "slip",
+    "pounds",
+    "swap",
+    "point",
+    "far",
+)  # one question a value: any of these answered, no other is asked
 SAME, CORRECT = "same", "correct "  # nothing is written; the kept row behind it gives way
 
 
@@ -150,7 +162,7 @@ def look(picture: Picture, slip: Slip, hand: Hand, *, bare: bool, retyped_from_u
         return SAME
     if asked:
         answer = answers[asked]
-        acts = answer in (SAME, "lb") or answer.startswith(CORRECT) or (asked == "swap" and answer != KEEP)
+        acts = answer in (SAME, "lb") or answer.startswith(CORRECT) or (asked in ("swap", "point") and answer != KEEP)
         return answer if acts else "write"
     if "comma" in answers:
         return "write"
@@ -171,9 +183,28 @@ def look(picture: Picture, slip: Slip, hand: Hand, *, bare: bool, retyped_from_u
     usual = usual_of(sacks)
     if bare and usual is not None:
         _pounds(slip, usual)
-        if not usual.holds(slip.net_g):
-            _swap(slip, usual.times(level_of(picture, slip.lot, slip.block, slip.half_day, slip.day)))
+    if usual is not None and not usual.holds(slip.net_g):
+        here = usual.times(level_of(picture, slip.lot, slip.block, slip.half_day, slip.day))
+        if bare and not here.holds(slip.net_g):
+            _swap(slip, here)
+            _point(slip, here)
+        _far(slip, here)
+    elif usual is None and slip.net_g > SACKS_MOST_KG * 1000:
+        text = N_("picking", "{weight} is more than a platform scale reaches. Is it right?", weight=kg(slip.net_g, 1))
+        raise Asked(Question("gross", "far", text, (Answer(KEEP, N_("picking", "it is right")),)))
     return "write"
+
+
+def unusual(picture: Picture, sack: Entry[WeighIn]) -> Usual | None:
+    """The usual that a written sack falls out of, by its picker's sacks before it and what its half-day gives."""
+    body = sack.body
+    before = [e for e in sacks_of(picture, body.picker) if e.happened_utc_s < sack.happened_utc_s]
+    usual = usual_of(before)
+    if usual is None or usual.holds(net_g(body)):
+        return None
+    day = picture.time.farm_day(sack.happened_utc_s)
+    here = usual.times(level_of(picture, body.lot, body.block, body.half_day, day))
+    return None if here.holds(net_g(body)) else here
 
 
 def _same(picture: Picture, slip: Slip, twin: Entry[WeighIn]) -> Question:
@@ -228,9 +259,35 @@ def _pounds(slip: Slip, usual: Usual) -> None:
         raise Asked(Question("gross", "pounds", text, pounds))
 
 
-def _swap(slip: Slip, usual: Usual) -> None:
-    if usual.holds(slip.net_g):
+def _point(slip: Slip, usual: Usual) -> None:
+    value = float(slip.number.replace(",", "."))
+    meant = next((f"{value * by:g}" for by in (0.1, 10) if usual.holds(value * by * 1000 - slip.tare_g)), None)
+    if meant is None:
         return
+    text = N_(
+        "picking", "{picker} usually brings {low}–{high}; {typed} does not fit, {other} would. Is the point right?",
+        picker=slip.picker, low=Num(usual.low_g / 1000), high=Num(usual.high_g / 1000, "kg"), typed=slip.number,
+        other=meant,
+    )  # fmt: skip
+    answers = (Answer(meant, N_("picking", "{other} is meant", other=meant)), _right(slip))
+    raise Asked(Question("gross", "point", text, answers))
+
+
+def _far(slip: Slip, usual: Usual) -> None:
+    if slip.net_g <= FAR_TIMES * usual.middle_g:
+        return
+    text = N_(
+        "picking", "{weight} is {ratio} times what {picker} usually brings. Is it right?",
+        weight=kg(slip.net_g, 1), ratio=Num(slip.net_g / usual.middle_g, "", 1), picker=slip.picker,
+    )  # fmt: skip
+    raise Asked(Question("gross", "far", text, (_right(slip),)))
+
+
+def _right(slip: Slip) -> Answer:
+    return Answer(KEEP, N_("picking", "{typed} is right", typed=slip.number))
+
+
+def _swap(slip: Slip, usual: Usual) -> None:
     other = swapped(slip.number, usual, slip.tare_g)
     if other is not None:
         text = N_(
@@ -239,8 +296,7 @@ def _swap(slip: Slip, usual: Usual) -> None:
             other=other,
         )  # fmt: skip
         meant = Answer(other, N_("picking", "{other}, swapped", other=other))
-        right = Answer(KEEP, N_("picking", "{typed} is right", typed=slip.number))
-        raise Asked(Question("gross", "swap", text, (meant, right)))
+        raise Asked(Question("gross", "swap", text, (meant, _right(slip))))
 
 
 def kept_rows(picture: Picture, lot: str, block: str, half_day: str, day: date) -> list[Entry[WeighIn]]:

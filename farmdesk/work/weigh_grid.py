@@ -19,7 +19,7 @@ from farmdesk.work.farm import OpenFarm
 from farmdesk.work.forecasts import now_of
 from farmdesk.work.picking import HALF_DAYS, UNASSIGNED, next_code
 from farmdesk.work.portions import block_words
-from farmdesk.work.slips import Usual, kept_rows, net_g, sacks_of, usual_of
+from farmdesk.work.slips import Usual, kept_rows, net_g, sacks_of, unusual, usual_of
 
 CREW_D = 14  # who weighed in so many days before is expected on the sheet (common practice, no source)
 HOURS = {"am": 12, "pm": 16}  # when a half-day's sacks are weighed, where no hour was written (common practice)
@@ -38,7 +38,7 @@ class SheetKey:
 
 @dataclass(frozen=True, slots=True)
 class SlipRow:
-    """One row as written: weights [g], the number as typed, when, and whether the code is known."""
+    """One row as written: weights [g], the number as typed, when, whether the code is known and the weight usual."""
 
     entry: str
     picker: str
@@ -47,6 +47,7 @@ class SlipRow:
     typed: str
     written_utc_s: int
     known: bool
+    unusual: bool = False  # far from what its picker brings
 
     @property
     def net_g(self) -> int:
@@ -143,7 +144,7 @@ def rows_of(picture: Picture, key: SheetKey) -> tuple[SlipRow, ...]:
     return tuple(
         SlipRow(
             e.id, e.body.picker, e.body.gross_g, e.body.tare_g, e.body.typed, e.written_utc_s,
-            e.body.picker in people if people else e.body.picker != UNASSIGNED,
+            e.body.picker in people if people else e.body.picker != UNASSIGNED, unusual(picture, e) is not None,
         )
         for e in kept_rows(picture, key.lot, key.block, key.half_day, key.day)
     )  # fmt: skip

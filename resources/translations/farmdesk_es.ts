@@ -5793,6 +5793,10 @@
         <translation>{lot}: pesos con {scale} desde su última revisión buena: {n}; falló el {day}</translation>
     </message>
     <message>
+        <source>{lot}: {picker} brought {weight}, usually {low}–{high}</source>
+        <translation>{lot}: {picker} trajo {weight}, suele traer {low}–{high}</translation>
+    </message>
+    <message>
         <source>{vessel} with {lot}: not read for {hours}</source>
         <translation>{vessel} con {lot}: sin leer por {hours}</translation>
     </message>
@@ -7613,6 +7617,10 @@
         <translation>No hay lote {code} en esta temporada.</translation>
     </message>
     <message>
+        <source>it is right</source>
+        <translation>está bien</translation>
+    </message>
+    <message>
         <source>no total written</source>
         <translation>sin total escrito</translation>
     </message>
@@ -7665,6 +7673,14 @@
         <translation>{n} {n:renglón|renglones} de {all} guardados, el último {at}</translation>
     </message>
     <message>
+        <source>{other} is meant</source>
+        <translation>quiso decir {other}</translation>
+    </message>
+    <message>
+        <source>{picker} usually brings {low}–{high}; {typed} does not fit, {other} would. Is the point right?</source>
+        <translation>{picker} suele traer {low}–{high}; {typed} no cabe, {other} sí. ¿Está bien el punto?</translation>
+    </message>
+    <message>
         <source>{picker} {weight} stands there already; {n} {n:row|rows} of this sheet {n:was|were} kept, the last {at}. Same slips?</source>
         <translation>{picker} {weight} ya está ahí; de esta hoja se {n:guardó|guardaron} {n} {n:renglón|renglones}, el último {at}. ¿Las mismas boletas?</translation>
     </message>
@@ -7703,6 +7719,14 @@
     <message>
         <source>{typed} is {ratio} times what {picker} usually brings. Kilograms or pounds?</source>
         <translation>{typed} es {ratio} veces lo que suele traer {picker}. ¿Kilos o libras?</translation>
+    </message>
+    <message>
+        <source>{weight} is more than a platform scale reaches. Is it right?</source>
+        <translation>{weight} es más de lo que alcanza una báscula de plataforma. ¿Está bien?</translation>
+    </message>
+    <message>
+        <source>{weight} is {ratio} times what {picker} usually brings. Is it right?</source>
+        <translation>{weight} es {ratio} veces lo que suele traer {picker}. ¿Está bien?</translation>
     </message>
     <message>
         <source>{weight} of {picker} for {lot}</source>

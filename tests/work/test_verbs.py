@@ -127,7 +127,7 @@ def test_what_cannot_be_is_refused_and_nothing_is_written(farm: OpenFarm, verb, 
 )  # fmt: skip
 def test_what_is_unlikely_is_asked_once_and_then_kept(farm: OpenFarm, verb, key: str) -> None:
     picking.begin_lot(farm, "W", instant(1, 8))
-    pick(farm, "1000")
+    pick(farm, "1000", hand=Hand(answers={"far": "keep"}))
     fermenting.fill(farm, LOT, {"T1": "940"}, instant(1, 17))
     before = len(farm.file.entries())
     with pytest.raises(Asked) as asked:
@@ -184,7 +184,8 @@ def test_joined_lots_keep_their_histories(farm: OpenFarm) -> None:
     storing.send_to_mill(farm, LOT, "189", instant(40, 9))
     storing.mill_return(farm, LOT, {"top": "120", "small": "30"}, instant(42, 15), husk="38")
     other = picking.begin_lot(farm, "W", instant(3, 8)).lot
-    picking.weigh_in(farm, other, block="B", picker="P01", half_day="am", gross="500", at_utc_s=instant(3, 13))
+    picking.weigh_in(farm, other, block="B", picker="P01", half_day="am", gross="500", at_utc_s=instant(3, 13),
+                     hand=Hand(answers={"far": "keep"}))  # fmt: skip
     fermenting.fill(farm, other, {"T2": "500"}, instant(3, 17))
     drying.spread(farm, other, {"12": "195"}, instant(4, 7))
     drying.read_at_bed(farm, other, instant(14, 16), meter=["11"])

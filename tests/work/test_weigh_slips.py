@@ -18,7 +18,9 @@ from farmdesk.picture.things import Person
 from farmdesk.work import picking, slips
 from farmdesk.work.changes import Hand
 from farmdesk.work.farm import OpenFarm
+from farmdesk.work.gaps import gaps
 from farmdesk.work.slips import Usual
+from farmdesk.work.weigh_grid import SheetKey, rows_of
 from tests.work.season import LOT, instant, new_farm
 
 TIME = FarmTime("America/Tegucigalpa")
@@ -85,6 +87,37 @@ def test_swapped_is_not_asked_with_a_unit_nor_of_a_new_picker_nor_on_a_poor_day(
         weigh(farm, picker, f"{24 + n / 10:.1f}", hand=Hand(answers={"swap": "keep"}))
     usually(farm, "P09", 40, 42, 44)
     weigh(farm, "P09", "24")  # a day that gives little gives little to everybody
+
+
+@pytest.mark.parametrize(("typed", "meant"), [("341", "34.1"), ("3.6", "36"), ("3,6", "36")])
+def test_a_forgotten_point_is_asked_about(farm: OpenFarm, typed: str, meant: str) -> None:
+    usually(farm, "P01", 34.1, 38, 36, 33.5, 40)
+    question = asked(lambda: weigh(farm, "P01", typed)).question
+    assert (question.key, question.answers[0].value) == ("point", meant)
+    weigh(farm, "P01", typed, hand=Hand(answers={"point": meant}))
+    assert nets(farm, "P01")[-1] == round(float(meant) * 1000)
+
+
+def test_far_more_than_anybody_carries_is_asked_about_and_far_less_is_only_marked(farm: OpenFarm) -> None:
+    usually(farm, "P01", 34.1, 38, 36, 33.5, 40)
+    question = asked(lambda: weigh(farm, "P01", "150")).question
+    assert question.key == "far"
+    assert "4.2 times what P01 usually brings" in str(question.text)
+    assert asked(lambda: weigh(farm, "P01", "150 kg")).question.key == "far"  # with its unit as well
+    assert asked(lambda: weigh(farm, "P02", "341")).question.key == "far"  # nothing known of P02: the scale's reach
+    weigh(farm, "P01", "150", hand=Hand(answers={"far": "keep"}))
+    weigh(farm, "P01", "14", half="pm")
+    weigh(farm, "P01", "36", day=11)
+    sacks = slips.sacks_of(farm.picture, "P01")
+    assert [slips.net_g(e.body) for e in sacks if slips.unusual(farm.picture, e)] == [150_000, 14_000]
+    marked = [
+        row.unusual for row in rows_of(farm.picture, SheetKey(LOT, "A", "pm", farm.time.farm_day(instant(10, NOON))))
+    ]
+    assert marked == [True]
+    evening = farm.picture.at(instant(10, 20), instant(200, 0))
+    said = [str(gap.text).replace("\u202f", " ") for gap in gaps(evening)]
+    assert "25-01W: P01 brought 14.0 kg, usually 27–45 kg" in said
+    assert not any("P01 brought" in str(gap.text) for gap in gaps(farm.picture.at(instant(11, 20), instant(200, 0))))
 
 
 def test_pounds_come_before_swapped_and_only_one_is_asked(farm: OpenFarm) -> None:

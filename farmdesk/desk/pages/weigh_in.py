@@ -90,7 +90,7 @@ class WeighInView(WeighSide):
                 "tare": number(row.tare_g / 1000, 1) if row.tare_g else "",
                 "net": number(row.net_g / 1000, 1),
             }
-            rows.append(Written(row.entry, say(usual) if usual else "", cells, note, not row.known))
+            rows.append(Written(row.entry, say(usual) if usual else "", cells, note, row.unusual or not row.known))
         if self.mode == "rows":
             self.show_written(rows)
         self._words()
