@@ -53,7 +53,7 @@ class Ahead:
     for "too dry". `times_utc_s`, `low`, `mid`, `high` [n] are the fan (10, 50, 90 %) of moisture
     [fraction wet basis] or pH; empty where there is no curve to show honestly. `source` is one of
     typical, tray, meter, tray+meter, ph. `remark` is a second sentence where there is something to say; `worries`
-    are of a vessel at the instant that was asked about, alarms first.
+    are of a vessel at the instant that was asked about, alarms first; by `look_utc_s` [UTC s] it wants to be seen again.
     """
 
     earliest_utc_s: float | None
@@ -72,6 +72,7 @@ class Ahead:
     mid: Floats = field(default_factory=_nothing, repr=False)
     high: Floats = field(default_factory=_nothing, repr=False)
     worries: tuple[Worry, ...] = ()
+    look_utc_s: float | None = None
 
     @property
     def says(self) -> Text:

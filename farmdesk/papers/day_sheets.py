@@ -124,6 +124,9 @@ def _head_of(sheet: CrewPaper, vessel: VesselStory) -> _Head:
     name = N_("papers", "{lot}, {method}, {weight}", lot=vessel.lot, method=vessel.method, weight=weight)
     since = Moment(sheet.time.local(vessel.filled_utc_s), weekday=True)
     said = N_("papers", "since {since}; {last}", since=since, last=_last_words(sheet, vessel))
+    if vessel.look_utc_s is not None:
+        by = Moment(sheet.time.local(vessel.look_utc_s), clock=True)
+        said = N_("papers", "{said}; look again by {time}", said=said, time=by)
     code_pt = width(vessel.code, 18, BOLD) + 9
     room = sheet.width * 0.58 - code_pt
     left = [(line, BODY, "ink") for line in lines(sheet.say(name), BODY, room)]

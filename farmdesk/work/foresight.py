@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 
 from farmdesk.ahead.drying import drying_taught, forecast_drying
 from farmdesk.ahead.drying_fit import DryingLot, Meter, Tray
-from farmdesk.ahead.ferment import ferment_taught, forecast_ferment
+from farmdesk.ahead.ferment import ferment_taught, forecast_ferment, next_check_utc_s
 from farmdesk.ahead.ferment_fit import FermentLot
 from farmdesk.ahead.ferment_limits import worries
 from farmdesk.ahead.learning import LotTaught
@@ -234,8 +234,10 @@ def _ferment_question(farm: OpenFarm, picture: Picture, lot: LotPicture, place: 
     ]
 
     def work_out() -> Ahead:
+        ahead = end()
+        look = next_check_utc_s(ahead, now, watched.style) if watched else None
         said = _worries(watched, now, bool(method and method.sealed), brix)
-        return replace(end(), worries=said)
+        return replace(ahead, worries=said, look_utc_s=look)
 
     def end() -> Ahead:
         if running is None or running.ph.size < 2:

@@ -264,6 +264,11 @@ class VesselStory:
     sealed: bool = False
 
     @property
+    def look_utc_s(self) -> float | None:
+        """By when to look at it again [UTC s]; None until that is worked out."""
+        return self.ahead.look_utc_s if self.ahead else None
+
+    @property
     def worries(self) -> tuple[Worry, ...]:
         """What to look at twice or to act on now, alarms first."""
         return self.ahead.worries if self.ahead else ()

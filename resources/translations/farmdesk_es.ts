@@ -435,6 +435,14 @@
         <translation>La página Corte llena pilas y barriles: v.</translation>
     </message>
     <message>
+        <source>look again by</source>
+        <translation>volver a mirar antes de</translation>
+    </message>
+    <message>
+        <source>look again by {time}</source>
+        <translation>volver a mirar antes de {time}</translation>
+    </message>
+    <message>
         <source>method</source>
         <translation>método</translation>
     </message>
@@ -7059,6 +7067,10 @@
     <message>
         <source>{n} {n:envelope|envelopes}</source>
         <translation>{n} {n:sobre|sobres}</translation>
+    </message>
+    <message>
+        <source>{said}; look again by {time}</source>
+        <translation>{said}; volver a mirar antes de {time}</translation>
     </message>
     <message>
         <source>{title}, {farm}, made {at}.</source>

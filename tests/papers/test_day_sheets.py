@@ -149,9 +149,10 @@ def test_the_night_sheet_has_ranges_last_readings_and_the_caution_with_its_sourc
 
 def test_what_to_act_on_stands_above_the_boxes_of_its_vessel() -> None:
     worry = Worry(ALARM, N_("ferment", "Cool it now: the mass is at {temp}.", temp=Num(36.0, "°C", 1)))
-    hot = replace(tank(), ahead=replace(tank().ahead, worries=(worry,)))  # type: ignore[type-var]
+    hot = replace(tank(), ahead=replace(tank().ahead, worries=(worry,), look_utc_s=on(21, 22, 40)))  # type: ignore[type-var]
     (text,) = read_back(paper(write_night_sheet, replace(today(), vessels=(hot,))))
     assert "Cool it now: the mass is at 36.0" in text
+    assert "look again by 22:40" in text
     assert text.index("Cool it now") < text.index("20:30")
 
 

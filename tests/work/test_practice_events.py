@@ -245,6 +245,13 @@ def test_a_shut_vessel_is_worried_about_and_a_washed_tank_on_its_way_is_not(prac
     assert found["B5"] == [("alarm", "Take a pH: none was read in 61 h in a shut vessel.")]
     assert said("2025-01-25T08:00")["C1"] == [("warn", "Take a pH: none below 4.6 yet after 39 h in a shut vessel.")]
     assert said("2025-01-21T05:45") == {"T1": []}
+    at = practice.time.read("2025-01-21T02:00")
+    work_out(practice, at)
+    (tank,) = vessel_stories(practice.seen(at))
+    assert tank.ahead is not None
+    assert tank.look_utc_s is not None
+    early = tank.ahead.earliest_utc_s or 0.0
+    assert at < tank.look_utc_s <= min(max(early, at + HOUR_S), at + 4 * HOUR_S)  # half-way, and never past 4 h
 
 
 def test_the_crop_estimate_of_october(practice: OpenFarm) -> None:

@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
 
 MARGIN_PX, CELL_PX = 20, 420
-FIGURES_PX = 162  # room below a clock for its figures
+FIGURES_PX = 184  # room below a clock for its figures
 
 
 class Clocks(Drawn):
@@ -63,7 +63,7 @@ class Clocks(Drawn):
 
     def table(self) -> Table | None:
         heads = [self.tr("vessel"), self.tr("lot"), self.tr("method"), self.tr("since"), self.tr("ready"), self.tr("pH"),
-                 self.tr("°C"), self.tr("latest"), self.tr("to do")]  # fmt: skip
+                 self.tr("°C"), self.tr("latest"), self.tr("look again by"), self.tr("to do")]  # fmt: skip
         return heads, [self._row(vessel) for vessel in self.vessels]
 
     def ready(self, vessel: VesselStory) -> str:
@@ -91,8 +91,14 @@ class Clocks(Drawn):
             self.ready(vessel), none if vessel.last_ph is None else number(vessel.last_ph, 2),
             none if vessel.last_mass_c is None else number(vessel.last_mass_c, 1, "°C"),
             "" if vessel.latest_utc_s is None else say(Moment(local(vessel.latest_utc_s), weekday=True)),
+            "" if vessel.look_utc_s is None else self._moment(vessel.look_utc_s),
             " ".join(say(worry.text) for worry in vessel.worries),
         ]  # fmt: skip
+
+    def _moment(self, at_utc_s: float) -> str:
+        """`09:30`, with its day where that is not today."""
+        at, today = self.desk.time.local(at_utc_s), self.desk.time.local(self.at_utc_s).date()
+        return self.desk.words.say(Moment(at, clock=True) if at.date() == today else Moment(at, weekday=True))
 
     # places of the clocks
 
@@ -145,8 +151,10 @@ class Clocks(Drawn):
         more = [] if vessel.last_mass_c is None else [number(vessel.last_mass_c, 1, "°C")]
         more += [] if vessel.last_utc_s is None else [say(Moment(local(vessel.last_utc_s), weekday=True))]
         ink.text(end + px(8), y + px(74), ", ".join(more), 14, color="ink2")
+        if vessel.look_utc_s is not None:
+            ink.text(x, y + px(97), self.tr("look again by {time}").format(time=self._moment(vessel.look_utc_s)), 15)
         for worry in vessel.worries[:1]:
-            ink.wrapped(x, y + px(97), room, say(worry.text), 15, SEMIBOLD, worry_color(worry), most=2)
+            ink.wrapped(x, y + px(120), room, say(worry.text), 15, SEMIBOLD, worry_color(worry), most=2)
 
     def _paint_line(self, ink: Ink, vessel: VesselStory, top: float) -> None:
         ink.text(0, top + look().px(20), " · ".join(self._row(vessel)[:5]), 15)
