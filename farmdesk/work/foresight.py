@@ -19,7 +19,7 @@ from farmdesk.ahead.ferment import ferment_taught, forecast_ferment, next_check_
 from farmdesk.ahead.ferment_fit import FermentLot
 from farmdesk.ahead.ferment_limits import worries
 from farmdesk.ahead.learning import LotTaught
-from farmdesk.ahead.range import Ahead, Worry
+from farmdesk.ahead.range import ALARM, Ahead, Worry
 from farmdesk.ahead.weather import WeatherLog
 from farmdesk.clock import HOUR_S
 from farmdesk.errors import NotPossible
@@ -40,6 +40,7 @@ TARGET_WB_FRAC = 0.12
 WETTED_FRAC = 0.02
 SKIES = {"dry": "sun", "cloud": "grey", "rain": "rain"}
 NO_TARGET_PH = 4.0  # stands in where a method aims at none: no worry rests on it
+LOOK_S = 900  # hands look on the quarter of an hour
 THIN_S = 900  # a logger's readings are taken every quarter of an hour
 
 
@@ -235,8 +236,10 @@ def _ferment_question(farm: OpenFarm, picture: Picture, lot: LotPicture, place: 
 
     def work_out() -> Ahead:
         ahead = end()
-        look = next_check_utc_s(ahead, now, watched.style) if watched else None
         said = _worries(watched, now, bool(method and method.sealed), brix)
+        look = None  # an alarm wants to be looked at now
+        if watched is not None and all(worry.level != ALARM for worry in said):
+            look = next_check_utc_s(ahead, now, watched.style) // LOOK_S * LOOK_S
         return replace(ahead, worries=said, look_utc_s=look)
 
     def end() -> Ahead:

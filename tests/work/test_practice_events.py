@@ -251,6 +251,7 @@ def test_a_shut_vessel_is_worried_about_and_a_washed_tank_on_its_way_is_not(prac
     assert tank.ahead is not None
     assert tank.look_utc_s is not None
     early = tank.ahead.earliest_utc_s or 0.0
+    assert tank.look_utc_s % 900 == 0
     assert at < tank.look_utc_s <= min(max(early, at + HOUR_S), at + 4 * HOUR_S)  # half-way, and never past 4 h
 
 
