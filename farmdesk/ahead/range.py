@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from statistics import NormalDist
+from statistics import NormalDist, median
 from typing import Final
 
 import numpy as np
@@ -165,10 +165,10 @@ def spread_of(own_h: Sequence[float]) -> tuple[float, float]:
     Robust: one forgotten lot does not widen the range of all others. The spread carries the doubt of a
     small sample, sqrt(1 + 1.57/n) (the variance of a median, pi/2 sd²/n).
     """
-    ln_h = np.log(np.asarray(own_h, dtype=np.float64))
-    middle = float(np.median(ln_h))
-    sd = max(LEAST_SPREAD_LN, MAD_TO_SD * float(np.median(np.abs(ln_h - middle))))
-    return math.exp(middle), sd * math.sqrt(1.0 + math.pi / 2 / ln_h.size)
+    ln_h = np.log(np.asarray(own_h, dtype=np.float64)).tolist()
+    middle = median(ln_h)  # NumPy's would load its masked arrays, at every start
+    sd = max(LEAST_SPREAD_LN, MAD_TO_SD * median(abs(ln - middle) for ln in ln_h))
+    return math.exp(middle), sd * math.sqrt(1.0 + math.pi / 2 / len(ln_h))
 
 
 def typical(
