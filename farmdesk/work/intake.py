@@ -23,6 +23,7 @@ from farmdesk.picture.measures import (
 )
 from farmdesk.picture.picture import Picture
 from farmdesk.picture.things import Method
+from farmdesk.science.dose import Dose, yeast_dose
 from farmdesk.text import N_, Day, Num, Text, kg
 from farmdesk.work.cards import blocks_of
 from farmdesk.work.crop import boxes
@@ -74,11 +75,16 @@ class IntakeLot:
     loading_kg_m2: float
     will_come: Text | None
     will_rest: Text | None
+    yeast_g_kg: float | None = None  # what its method pitches
 
     @property
     def accepted_g(self) -> int:
         """What is left after hand sort and floating [g]."""
         return self.delivered_g - self.sorted_g - self.floaters_g
+
+    def dose(self, grams: int) -> Dose | None:
+        """The yeast for so much of it [g] in a vessel; None where its method pitches none."""
+        return yeast_dose(grams, self.yeast_g_kg) if self.yeast_g_kg and grams else None
 
 
 @dataclass(frozen=True, eq=False)
@@ -177,7 +183,7 @@ def _lot(picture: Picture, lot: LotPicture) -> IntakeLot:
         tuple((code, lot.heaps[code]) for code in picture.things.vessels if lot.heaps.get(code, 0) > 0), counts,
         own_ratio(picture, lot, lambda o: (o.balance.get(FLOATERS), o.delivered_g)),
         own_ratio(picture, lot, lambda o: (o.balance.get(SORTED), o.delivered_g)),
-        wet, method.loading_kg_m2 if method else 0.0, will, rest,
+        wet, method.loading_kg_m2 if method else 0.0, will, rest, method.yeast_g_kg if method else None,
     )  # fmt: skip
 
 

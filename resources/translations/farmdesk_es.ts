@@ -1214,6 +1214,10 @@
         <translation>Llenar pilas</translation>
     </message>
     <message>
+        <source>Mix in juice until it is within {step} of the mass.</source>
+        <translation>Mezclar jugo hasta que esté a menos de {step} de la masa.</translation>
+    </message>
+    <message>
         <source>No lot waits at the intake.</source>
         <translation>No hay lote en espera en el recibo.</translation>
     </message>
@@ -1224,6 +1228,18 @@
     <message>
         <source>Vessels</source>
         <translation>Pilas</translation>
+    </message>
+    <message>
+        <source>Wake it in {water} of water at {best} ({low} to {high}); the maker’s sheet comes first. </source>
+        <translation>Despertarla en {water} de agua a {best} ({low} a {high}); primero vale la hoja del fabricante. </translation>
+    </message>
+    <message>
+        <source>Yeast</source>
+        <translation>Levadura</translation>
+    </message>
+    <message>
+        <source>at {dose} of what lies in the vessel</source>
+        <translation>a {dose} de lo que hay en la pila</translation>
     </message>
     <message>
         <source>filled</source>

@@ -121,6 +121,23 @@ def test_a_lot_comes_to_boxes_by_own_lots_or_says_that_it_rests_on_common_ones(e
     assert [plan[0] for plan in story.plans] == ["25-17N", "25-18W", "25-19A"]
 
 
+def test_yeast_is_for_what_lies_in_the_vessel_and_never_for_what_was_delivered(practice: OpenFarm) -> None:
+    at = practice.time.read("2025-01-03T18:19:56")  # sorted and floated, not filled yet
+    lot = intake_story(practice, at).lot("12")
+    assert lot is not None
+    assert (lot.delivered_g, lot.at_intake_g) == (880_000, 848_000)
+    whole, first, second = (lot.dose(grams) for grams in (848_000, 433_000, 415_000))
+    assert whole is not None
+    assert first is not None
+    assert second is not None
+    assert (whole.yeast_g, round(whole.water_ml / 1000, 1)) == (848, 8.5)
+    assert (first.yeast_g, second.yeast_g) == (433, 415)
+    assert (first.water_ml, second.water_ml) == (4330, 4150)  # as the practice season's own paper has it
+    washed = intake_story(practice, at).lot("11")
+    assert washed is not None
+    assert washed.dose(500_000) is None
+
+
 def test_a_vessel_knows_which_blocks_lie_in_it(practice: OpenFarm) -> None:
     mixed = {m.vessel: m for m in vessel_blocks(practice.picture, practice.lot("25-05A"))}
     s07 = mixed["S07"]

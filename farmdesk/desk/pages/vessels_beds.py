@@ -9,9 +9,10 @@ from farmdesk.desk.pages.intake import grams_in
 from farmdesk.desk.pages.short_form import ShortForm, Side, read_lot_typed
 from farmdesk.desk.widgets.form_row import Act, Field
 from farmdesk.errors import NotPossible
+from farmdesk.science.dose import STEP_C, WATER_BEST_C, WATER_C
 from farmdesk.text import N_, Counted
 from farmdesk.work.changes import Done, Hand
-from farmdesk.work.intake import IntakeStory
+from farmdesk.work.intake import IntakeLot, IntakeStory
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
@@ -82,7 +83,7 @@ class FillView(ShortForm):
         return {**values, "vessel": code_among(codes, values["vessel"])}
 
     def paint_beside(self, side: Side, story: IntakeStory, values: dict[str, str]) -> None:
-        lot, number = self.lot_typed(), self.desk.words.number
+        lot, number, dosed = self.lot_typed(), self.desk.words.number, False
         self.paint_lot(side, lot)
         if lot is None:
             side.note(self.tr("No lot waits at the intake."))
@@ -106,13 +107,31 @@ class FillView(ShortForm):
                     side.sentence(
                         self.tr("{n} too much for {vessel}.").format(n=number(needs - room, 0, "L"), vessel=code)
                     )
+            dosed = self._yeast(side, lot, round(typed_g or 0))
         if self.told_hour():
             side.line(self.tr("filled"), self.told_hour(), strong=True)
         side.heading(self.tr("Vessels"))
-        for n, (code, litres, holds) in enumerate(story.vessels[:10], start=1):
+        for n, (code, litres, holds) in enumerate(story.vessels[: 6 if dosed else 10], start=1):
             side.line(f"{n}  {code}  {number(litres, 0, 'L')}", holds or self.tr("free"))
         if lot is not None:
             self.will_come(side, lot)
+
+    def _yeast(self, side: Side, lot: IntakeLot, grams: int) -> bool:
+        """What is pitched into this vessel: of what lies in it, never of what was delivered. Says whether it is any."""
+        dose = lot.dose(grams)
+        if dose is None:
+            return False
+        number = self.desk.words.number
+        side.heading(self.tr("Yeast"))
+        each = number(lot.yeast_g_kg or 0.0, 1, "g/kg")
+        side.big(number(dose.yeast_g, 0, "g"), self.tr("at {dose} of what lies in the vessel").format(dose=each))
+        side.note(
+            self.tr("Wake it in {water} of water at {best} ({low} to {high}); the maker’s sheet comes first. ").format(
+                water=number(dose.water_ml / 1000, 1, "L"), best=number(WATER_BEST_C, 0, "°C"),
+                low=number(WATER_C[0]), high=number(WATER_C[1], 0, "°C"),
+            ) + self.tr("Mix in juice until it is within {step} of the mass.").format(step=number(STEP_C, 0, "°C"))
+        )  # fmt: skip
+        return True
 
 
 class SpreadView(ShortForm):
