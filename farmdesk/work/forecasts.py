@@ -82,11 +82,18 @@ def typical_drying(picture: Picture, lot: LotPicture) -> Ahead | None:
 def typical_ferment(picture: Picture, lot: LotPicture, place: str) -> Ahead | None:
     """What is typical for the method from the hour of filling; None when nothing of the lot is in the vessel."""
     method, fill = method_of(lot, picture.things), running_fill(picture, lot, place)
-    if method is None or fill is None or not method.hours_low_h or not method.hours_high_h:
+    if method is None or fill is None:
+        return None
+    return ferment_if_filled(picture, method, fill.from_utc_s, now_of(picture))
+
+
+def ferment_if_filled(picture: Picture, method: Method, filled_utc_s: float, now_utc_s: float) -> Ahead | None:
+    """When a vessel filled at an instant [UTC s] would be ready, by what is typical; None without a method's hours."""
+    if not method.hours_low_h or not method.hours_high_h:
         return None
     low_h, high_h = method.hours_low_h, method.hours_high_h
     settings_h = (low_h, (low_h + high_h) / 2, max(high_h, low_h * 1.05))
-    return typical(_finished_h(picture, method, "ferment"), settings_h, fill.from_utc_s, now_of(picture))
+    return typical(_finished_h(picture, method, "ferment"), settings_h, filled_utc_s, now_utc_s)
 
 
 def drying_ready(picture: Picture, lot: LotPicture) -> Ahead | None:

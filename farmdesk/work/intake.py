@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from statistics import median
 
+from farmdesk.clock import HOUR_S
 from farmdesk.errors import NotPossible
 from farmdesk.picture.codes import check_character
 from farmdesk.picture.entries import FLOATERS, INTAKE, SORTED, Ripeness
@@ -28,12 +29,12 @@ from farmdesk.text import N_, Day, Num, Text, kg
 from farmdesk.work.cards import blocks_of
 from farmdesk.work.crop import boxes
 from farmdesk.work.farm import OpenFarm
-from farmdesk.work.forecasts import now_of
+from farmdesk.work.forecasts import ferment_if_filled, now_of
 from farmdesk.work.normals import ENOUGH_N
 from farmdesk.work.picking import next_code
 from farmdesk.work.picking_story import CountStory, counted
 from farmdesk.work.portions import METHOD_WORDS, method_words
-from farmdesk.work.settings import kg_a_litre, number
+from farmdesk.work.settings import asleep_h, kg_a_litre, number
 
 # What cherry comes to where no own lots say it: common practice, no source; a farm's own lots replace them.
 DRY_FOR_ACCEPTED = {False: 0.20, True: 0.34}  # dry parchment; dried whole
@@ -76,11 +77,18 @@ class IntakeLot:
     will_come: Text | None
     will_rest: Text | None
     yeast_g_kg: float | None = None  # what its method pitches
+    takes_h: tuple[float, float] | None = None  # from filling to ready, earliest and latest
 
     @property
     def accepted_g(self) -> int:
         """What is left after hand sort and floating [g]."""
         return self.delivered_g - self.sorted_g - self.floaters_g
+
+    def ready(self, filled_utc_s: float) -> tuple[float, float] | None:
+        """When a vessel filled at an instant would be ready, earliest and latest [UTC s]; None where nobody knows."""
+        if self.takes_h is None:
+            return None
+        return filled_utc_s + self.takes_h[0] * HOUR_S, filled_utc_s + self.takes_h[1] * HOUR_S
 
     def dose(self, grams: int) -> Dose | None:
         """The yeast for so much of it [g] in a vessel; None where its method pitches none."""
@@ -102,6 +110,13 @@ class IntakeStory:
     cherry_kg_l: float
     pulped_kg_l: float
     limit_pct: float
+    asleep_h: tuple[float, float] = (20.0, 4.0)
+
+    def later_h(self, hour_h: float) -> float:
+        """How much later [h] an hour of the day must fall for people to be awake; 0 where they are."""
+        asleep, awake = self.asleep_h
+        into_h, night_h = (hour_h - asleep) % 24, (awake - asleep) % 24
+        return night_h - into_h if into_h < night_h else 0.0
 
     def lot(self, typed: str) -> IntakeLot | None:
         """The lot that a hand names by code or number."""
@@ -134,7 +149,7 @@ def intake_story(farm: OpenFarm, at_utc_s: int | None = None, *, now_utc_s: int 
         tuple((code, v.usable_l, _holder(picture, code)) for code, v in things.vessels.items()),
         tuple((code, p.area_m2, _holder(picture, code)) for code, p in things.places.items()),
         kg_a_litre(things, True), kg_a_litre(things, False),
-        number(things, "unripe_limit_pct") or 0.0,
+        number(things, "unripe_limit_pct") or 0.0, asleep_h(things),
     )  # fmt: skip
 
 
@@ -166,6 +181,14 @@ def _holder(picture: Picture, place: str) -> str:
     return " ".join(picture.lying_at(place))
 
 
+def _takes_h(picture: Picture, method: Method | None) -> tuple[float, float] | None:
+    """How long a vessel takes from filling until it is ready [h]: the range that is typical for the method."""
+    ahead = ferment_if_filled(picture, method, 0.0, 0.0) if method else None
+    if ahead is None or ahead.earliest_utc_s is None or ahead.latest_utc_s is None:
+        return None
+    return ahead.earliest_utc_s / HOUR_S, ahead.latest_utc_s / HOUR_S
+
+
 def _lot(picture: Picture, lot: LotPicture) -> IntakeLot:
     method = method_of(lot, picture.things)
     whole = bool(method and method.whole)
@@ -184,6 +207,7 @@ def _lot(picture: Picture, lot: LotPicture) -> IntakeLot:
         own_ratio(picture, lot, lambda o: (o.balance.get(FLOATERS), o.delivered_g)),
         own_ratio(picture, lot, lambda o: (o.balance.get(SORTED), o.delivered_g)),
         wet, method.loading_kg_m2 if method else 0.0, will, rest, method.yeast_g_kg if method else None,
+        _takes_h(picture, method),
     )  # fmt: skip
 
 

@@ -1226,6 +1226,10 @@
         <translation>Una pila por renglón, por código o por su número en la lista; su peso; la hora si no fue ahora.</translation>
     </message>
     <message>
+        <source>That is in the night; filled at {hour} it would be ready when people are up.</source>
+        <translation>Eso cae de noche; llenada a las {hour} estaría lista con la gente despierta.</translation>
+    </message>
+    <message>
         <source>Vessels</source>
         <translation>Pilas</translation>
     </message>
@@ -1260,6 +1264,10 @@
     <message>
         <source>lot</source>
         <translation>lote</translation>
+    </message>
+    <message>
+        <source>then ready, as is typical</source>
+        <translation>lista entonces, según lo usual</translation>
     </message>
     <message>
         <source>this needs, at {n} kg of cherry a litre</source>

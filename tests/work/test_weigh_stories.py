@@ -24,6 +24,7 @@ from farmdesk.work.practice import build_practice
 from farmdesk.work.slips import sacks_of
 from farmdesk.work.weigh_grid import SheetKey, crew_of, kept_of, sheet_of
 from farmdesk.work.what_moves import moves
+from tests.work.season import instant
 
 TIME = FarmTime("America/Tegucigalpa")
 CUT = TIME.instant(date(2025, 1, 14), 18, 45)
@@ -136,6 +137,25 @@ def test_yeast_is_for_what_lies_in_the_vessel_and_never_for_what_was_delivered(p
     washed = intake_story(practice, at).lot("11")
     assert washed is not None
     assert washed.dose(500_000) is None
+
+
+@pytest.mark.parametrize(
+    ("filled", "ready", "later_h"),
+    [("17:00", ("05:00", "07:00"), 0.0), ("14:30", ("02:30", "04:30"), 1.5), ("16:00", ("04:00", "06:00"), 0.0)],
+)
+def test_a_filling_says_when_it_would_be_ready_and_how_much_later_lets_people_sleep(
+    farm: OpenFarm, filled: str, ready: tuple[str, str], later_h: float
+) -> None:
+    """A method of 12 to 14 h and no own lots: sums of hours; people sleep from 20:00 to 04:00."""
+    picking.begin_lot(farm, "W", instant(29, 12))
+    story = intake_story(farm)
+    day = farm.time.farm_day(instant(29, 20))
+    ends = story.lots[0].ready(farm.time.instant(day, *map(int, filled.split(":"))))
+    assert ends is not None
+    first, last = (farm.time.local(round(end / 60) * 60) for end in ends)
+    assert (f"{first:%H:%M}", f"{last:%H:%M}") == ready
+    assert story.later_h(first.hour + first.minute / 60) == later_h
+    assert [story.later_h(hour) for hour in (19.5, 20.0, 23.0, 3.0, 4.0)] == [0.0, 8.0, 5.0, 1.0, 0.0]
 
 
 def test_a_vessel_knows_which_blocks_lie_in_it(practice: OpenFarm) -> None:

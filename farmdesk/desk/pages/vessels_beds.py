@@ -3,20 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import suppress
 from typing import TYPE_CHECKING
 
+from farmdesk.clock import HOUR_S
 from farmdesk.desk.pages.intake import grams_in
 from farmdesk.desk.pages.short_form import ShortForm, Side, read_lot_typed
 from farmdesk.desk.widgets.form_row import Act, Field
 from farmdesk.errors import NotPossible
 from farmdesk.science.dose import STEP_C, WATER_BEST_C, WATER_C
-from farmdesk.text import N_, Counted
+from farmdesk.text import N_, Counted, Moment
 from farmdesk.work.changes import Done, Hand
 from farmdesk.work.intake import IntakeLot, IntakeStory
 
 if TYPE_CHECKING:
     from farmdesk.work.farm import OpenFarm
 
+QUARTER_S = 900
+LATER_MOST_H = 6.0  # fruit does not wait longer than this (common practice, no source)
 BEDS = 5  # beds of one row; more go into the next act
 
 
@@ -69,13 +73,16 @@ class FillView(ShortForm):
 
         return filling
 
+    def typed_hour(self) -> int | None:
+        """The instant [UTC s] that the hour in the box means; None for none."""
+        typed = self.row.values().get("hour", "")
+        with suppress(NotPossible):
+            return self.desk.time.typed(self.desk.time.farm_day(self.desk.as_of), typed) if typed else None
+        return None
+
     def told_hour(self) -> str:
         """The hour that stands in the box as a whole instant; of a small hour with its night. Empty for none."""
-        typed = self.row.values().get("hour", "")
-        try:
-            at = self.desk.time.typed(self.desk.time.farm_day(self.desk.as_of), typed) if typed else None
-        except NotPossible:
-            return ""
+        at = self.typed_hour()
         return self.desk.words.say(self.desk.time.night(at)) if at is not None else ""
 
     def cells(self, done: Done, values: dict[str, str]) -> dict[str, str]:
@@ -110,11 +117,34 @@ class FillView(ShortForm):
             dosed = self._yeast(side, lot, round(typed_g or 0))
         if self.told_hour():
             side.line(self.tr("filled"), self.told_hour(), strong=True)
+        if lot is not None:
+            self._ready(side, story, lot)
         side.heading(self.tr("Vessels"))
         for n, (code, litres, holds) in enumerate(story.vessels[: 6 if dosed else 10], start=1):
             side.line(f"{n}  {code}  {number(litres, 0, 'L')}", holds or self.tr("free"))
         if lot is not None:
             self.will_come(side, lot)
+
+    def _ready(self, side: Side, story: IntakeStory, lot: IntakeLot) -> None:
+        """When a vessel filled then would be ready; and when to fill it so that nobody gets up for it."""
+        filled = self.typed_hour() or self.desk.as_of
+        ends = lot.ready(filled)
+        if ends is None:
+            return
+        local, say = self.desk.time.local, self.desk.words.say
+        first, last = local(ends[0]), local(ends[1])
+        until = Moment(last, clock=True) if first.date() == last.date() else Moment(last, weekday=True)
+        span = f"{say(Moment(first, weekday=True))}–{say(until)}"
+        side.line(self.tr("then ready, as is typical"), span, strong=True)
+        later_h = story.later_h(first.hour + first.minute / 60)
+        if 0 < later_h <= LATER_MOST_H:
+            quarter = -(-(filled + later_h * HOUR_S) // QUARTER_S) * QUARTER_S
+            hour = say(Moment(local(quarter), clock=True))
+            side.note(
+                self.tr("That is in the night; filled at {hour} it would be ready when people are up.").format(
+                    hour=hour
+                )
+            )
 
     def _yeast(self, side: Side, lot: IntakeLot, grams: int) -> bool:
         """What is pitched into this vessel: of what lies in it, never of what was delivered. Says whether it is any."""
