@@ -88,9 +88,15 @@ def _checks(story: TodayStory, time: FarmTime) -> list[str]:
     return (hours or [f"{h:02d}:{m:02d}" for h, m in NIGHT_CHECKS])[::-1][::every][::-1]
 
 
+def _cautions(sheet: CrewPaper) -> list[tuple[Text, float, str]]:
+    """The rule about gas, what the vessels of now would make of their room, and the source."""
+    gas = [(sheet.story.gas[1], BODY, BOLD)] if sheet.story.gas else []
+    return [(CAUTION, 13.0, SERIF_SEMIBOLD), *gas, (CAUTION_SOURCE, LEAST_PT, SANS)]
+
+
 def _caution_height(sheet: CrewPaper) -> float:
-    said = [(CAUTION, 13.0, SERIF_SEMIBOLD), (CAUTION_SOURCE, LEAST_PT, SANS)]
-    return sum(len(lines(sheet.say(t), pt, sheet.width - 18, font)) * pt * LEADING for t, pt, font in said) + 22
+    room = sheet.width - 18
+    return sum(len(lines(sheet.say(t), pt, room, font)) * pt * LEADING for t, pt, font in _cautions(sheet)) + 22
 
 
 def _caution(sheet: CrewPaper) -> None:
@@ -98,7 +104,7 @@ def _caution(sheet: CrewPaper) -> None:
     high = _caution_height(sheet) - 8
     sheet.page.frame(Box(sheet.left + 1.5, sheet.y + 1.5, sheet.right - 1.5, sheet.y + high), 3.0)
     y = sheet.y + 7
-    for text, size, font in ((CAUTION, 13.0, SERIF_SEMIBOLD), (CAUTION_SOURCE, LEAST_PT, SANS)):
+    for text, size, font in _cautions(sheet):
         y = paint_lines(sheet.page, sheet.left + 9, y, lines(sheet.say(text), size, sheet.width - 18, font), size, font)
     sheet.y += high + 8
 

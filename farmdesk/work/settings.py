@@ -26,6 +26,7 @@ DEFAULTS = {
     "weeks_from_flower": "32",  # 30 to 34 weeks from flowering (Rendón-Sáenz et al. 2008, Cenicafé 59(3)); local
     "round_days_low": "14",
     "round_days_high": "21",
+    "room_m3": "",
     "box_kg": "30",
     "mill_least_kg": "",
     "sleep_from_h": "20",  # common practice, no source
@@ -50,8 +51,16 @@ class Figure:
 
 _MONEY_KG, _MONEY = N_("settings", "money for a kg"), N_("settings", "money")
 _LITRE, _DAYS, _KG = N_("settings", "kg a litre"), N_("settings", "days"), N_("settings", "kg")
+_ROOM = N_("settings", "m³")
 _PERCENT, _HOUR = N_("settings", "%"), N_("settings", "hour of the day")
-_READ_IN = {_PERCENT: "%", _KG: "kg", _DAYS: "d", _LITRE: "kg/L", _HOUR: "h"}  # as it may be written behind the number
+_READ_IN = {
+    _PERCENT: "%",
+    _KG: "kg",
+    _DAYS: "d",
+    _LITRE: "kg/L",
+    _HOUR: "h",
+    _ROOM: "m³",
+}  # as it may be written behind the number
 FIGURES = (
     Figure("local_money", N_("settings", "sign of the money"), kind=TEXT),
     Figure("picking_local_kg", N_("settings", "picking, for ripe cherry"), _MONEY_KG),
@@ -70,6 +79,7 @@ FIGURES = (
     Figure("pulp_pct", N_("settings", "of the cherry goes with the pulp"), _PERCENT),
     Figure("box_kg", N_("settings", "a box of green coffee"), _KG),
     Figure("mill_least_kg", N_("settings", "the mill takes at least, dry"), _KG),
+    Figure("room_m3", N_("settings", "the closed room where vessels stand"), _ROOM),
     Figure("crew", N_("settings", "hands that cover the beds"), N_("settings", "people")),
     Figure("sleep_from_h", N_("settings", "people sleep from"), _HOUR),
     Figure("sleep_until_h", N_("settings", "until"), _HOUR),

@@ -311,6 +311,7 @@ class TodayStory:
     jobs: tuple[tuple[str, float, float, Text, str], ...]  # lane, from, until [h of the day 0-24], words, due
     calm: Text | None
     begun: bool = True  # whether there is a lot at all
+    gas: tuple[str, Text] | None = None  # how bad the room of the vessels would be, shut; and what to do
 
 
 @dataclass(frozen=True, slots=True)

@@ -66,7 +66,14 @@ def today_story(farm: OpenFarm, at_utc_s: int | None = None) -> TodayStory:
         _jobs(picture, vessels, yard, minutes),
         calm,
         bool(picture.lots),
+        _gas(picture) if vessels else None,
     )
+
+
+def _gas(picture: Picture) -> tuple[str, Text] | None:
+    from farmdesk.work.room_gas import room_gas  # only when something ferments: a start need not wait for it
+
+    return room_gas(picture)
 
 
 def vessel_stories(picture: Picture) -> tuple[VesselStory, ...]:

@@ -7358,7 +7358,7 @@
     </message>
     <message>
         <source>ready {a} at the earliest, end open</source>
-        <translation>listo {a} lo más pronto, sin fin</translation>
+        <translation>listo {a} lo más pronto, fin abierto</translation>
     </message>
     <message>
         <source>ready {a}–{b}</source>
@@ -8994,6 +8994,10 @@
         <translation>moneda por kg</translation>
     </message>
     <message>
+        <source>m³</source>
+        <translation>m³</translation>
+    </message>
+    <message>
         <source>notes and coins, from the largest</source>
         <translation>billetes y monedas, del mayor al menor</translation>
     </message>
@@ -9024,6 +9028,10 @@
     <message>
         <source>sign of the money</source>
         <translation>signo de la moneda</translation>
+    </message>
+    <message>
+        <source>the closed room where vessels stand</source>
+        <translation>el cuarto cerrado de las pilas y barriles</translation>
     </message>
     <message>
         <source>the mill takes at least, dry</source>

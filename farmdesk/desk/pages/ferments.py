@@ -12,14 +12,14 @@ from PySide6.QtWidgets import QWidget
 from farmdesk.desk.go import Target
 from farmdesk.desk.pages import Action, Desk, Page
 from farmdesk.desk.pages.today_zones import code_list, worry_color
-from farmdesk.desk.theme import BOLD, SEMIBOLD, SERIF, look
+from farmdesk.desk.theme import BOLD, REGULAR, SANS, SEMIBOLD, SERIF, look
 from farmdesk.desk.widgets.clock import LARGE_R_PX, SMALL_R_PX, paint_clock
 from farmdesk.desk.widgets.drawn import Drawn
 from farmdesk.desk.widgets.ink import Ink, Measure
 from farmdesk.desk.widgets.title import HEIGHT_PX, Title
 from farmdesk.desk.widgets.twin import Table
 from farmdesk.science.gas import CAUTION, CAUTION_SOURCE
-from farmdesk.text import Days, Moment
+from farmdesk.text import Days, Moment, Text
 from farmdesk.work.stories import TodayStory, VesselStory
 
 if TYPE_CHECKING:
@@ -151,10 +151,12 @@ class Clocks(Drawn):
         more = [] if vessel.last_mass_c is None else [number(vessel.last_mass_c, 1, "°C")]
         more += [] if vessel.last_utc_s is None else [say(Moment(local(vessel.last_utc_s), weekday=True))]
         ink.text(end + px(8), y + px(74), ", ".join(more), 14, color="ink2")
+        y += px(97)
         if vessel.look_utc_s is not None:
-            ink.text(x, y + px(97), self.tr("look again by {time}").format(time=self._moment(vessel.look_utc_s)), 15)
+            ink.text(x, y, self.tr("look again by {time}").format(time=self._moment(vessel.look_utc_s)), 15)
+            y += px(23)
         for worry in vessel.worries[:1]:
-            ink.wrapped(x, y + px(120), room, say(worry.text), 15, SEMIBOLD, worry_color(worry), most=2)
+            ink.wrapped(x, y, room, say(worry.text), 15, SEMIBOLD, worry_color(worry), most=2)
 
     def _paint_line(self, ink: Ink, vessel: VesselStory, top: float) -> None:
         ink.text(0, top + look().px(20), " · ".join(self._row(vessel)[:5]), 15)
@@ -201,30 +203,39 @@ class Caution(QWidget):
     def __init__(self, desk: Desk, parent: QWidget) -> None:
         super().__init__(parent)
         self.desk = desk
-        self.setAccessibleName(desk.words.say(CAUTION))
+        self.gas: tuple[str, Text] | None = None
+        self.show_gas(None)
+
+    def show_gas(self, gas: tuple[str, Text] | None) -> None:
+        """What the vessels of now would make of their room; None where its size is not known."""
+        self.gas = gas
+        said = [CAUTION, *([gas[1]] if gas else [])]
+        self.setAccessibleName(" ".join(self.desk.words.say(text) for text in said))
+        self.update()
 
     def high(self, wide: int) -> int:
         """How high it stands in a width, both in pixels."""
-        ink, px = Measure(), look().px
-        first, second = self._lines(ink, wide)
-        return round(len(first) * ink.leading(17) + len(second) * ink.leading(13)) + px(16)
+        ink = Measure()
+        return round(sum(ink.leading(size) for _, size, *_ in self._lines(ink, wide))) + look().px(16)
 
-    def _lines(self, ink: Measure, wide: float) -> tuple[list[str], list[str]]:
+    def _lines(self, ink: Measure, wide: float) -> list[tuple[str, float, int, str, str]]:
+        """What stands there: words, size, weight, colour, family."""
         room, say = wide - look().px(28), self.desk.words.say
-        return ink.lines(say(CAUTION), room, 17, SEMIBOLD, SERIF), ink.lines(say(CAUTION_SOURCE), room, 13)
+        found = [(line, 17.0, SEMIBOLD, "ink", SERIF) for line in ink.lines(say(CAUTION), room, 17, SEMIBOLD, SERIF)]
+        if self.gas is not None:
+            level, text = self.gas
+            color = "now" if level in ("warn", "danger") else "ink"
+            found += [(line, 15.0, SEMIBOLD, color, SANS) for line in ink.lines(say(text), room, 15, SEMIBOLD)]
+        return found + [(line, 13.0, REGULAR, "ink2", SANS) for line in ink.lines(say(CAUTION_SOURCE), room, 13)]
 
     def paintEvent(self, event: QPaintEvent) -> None:
         px = look().px
         with Ink(self) as ink:
             ink.frame(0, 0, self.width(), self.height(), 3)
-            first, second = self._lines(ink, self.width())
-            y = float(px(24))
-            for line in first:
-                ink.text(px(14), y, line, 17, SEMIBOLD, family=SERIF)
-                y += ink.leading(17)
-            for line in second:
-                ink.text(px(14), y - px(2), line, 13, color="ink2")
-                y += ink.leading(13)
+            y = float(px(6))
+            for line, size, weight, color, family in self._lines(ink, self.width()):
+                y += ink.leading(size)
+                ink.text(px(14), y - px(3), line, size, weight, color, family)
 
 
 class FermentsPage(Page):
@@ -256,6 +267,7 @@ class FermentsPage(Page):
         self.title.say(self.tr("Ferments"), told)
         self.setAccessibleName(told)
         self.clocks.show_vessels(day.vessels, day.at_utc_s, asleep)
+        self.caution.show_gas(day.gas)
         self.caution.setVisible(bool(day.vessels))
         self.lay_out()
         if self._wanted:
