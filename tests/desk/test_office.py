@@ -192,6 +192,7 @@ def test_a_worry_stands_under_its_clock_and_the_caution_under_all(window):
     page = page_of(window, "ferments")
     window.desk.move_to(jan(10, 18))
     assert page.caution.isVisible()
+    assert "Shut up, " in page.caution.accessibleName()  # the practice farm has said how large its room is
     assert page.caution.geometry().top() > page.clocks.geometry().bottom()
     worry = Worry(ALARM, N_("ferment", "Cool it now: the mass is at {temp}.", temp=Num(36.0, "°C", 1)))
     first, *others = page.clocks.vessels
