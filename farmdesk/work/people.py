@@ -28,9 +28,14 @@ def coded(text: str, people: Mapping[str, Person]) -> str:
 
 
 def for_papers(words: Words, things: Things) -> Words:
-    """The words of a paper of this farm: it names nobody who is not ticked."""
+    """The words of a paper of this farm: it names nobody who is not ticked.
+
+    A block called La Rosa keeps its name though somebody is called Rosa: the farm's registers name no people.
+    """
     hidden = {code: person for code, person in things.people.items() if person.name and not person.named}
-    return replace(words, told=lambda text: coded(text, hidden)) if hidden else words
+    blocks = things.blocks.values()
+    own = {things.farm.name, *(name for block in blocks for name in (block.name, block.name_local, block.variety))}
+    return replace(words, told=lambda text: text if text in own else coded(text, hidden)) if hidden else words
 
 
 def shown(person: Person) -> Person:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from io import BytesIO
 from pathlib import Path
 
@@ -14,6 +15,7 @@ from farmdesk.desk.words import words
 from farmdesk.errors import NotPossible
 from farmdesk.papers.lot_sheet import write_lot_sheet
 from farmdesk.picture.things import Person
+from farmdesk.text import N_
 from farmdesk.work import carrying, keeping, picking, registers
 from farmdesk.work.changes import Hand
 from farmdesk.work.farm import OpenFarm
@@ -68,6 +70,14 @@ def test_no_sheet_names_a_person_who_is_not_ticked(farm: OpenFarm) -> None:
         assert "Teodoro Paz" in text
         assert "zúniga" not in text.casefold()
         assert "Maricela" not in text
+
+
+def test_a_block_keeps_its_name_though_somebody_is_called_so(farm: OpenFarm) -> None:
+    block = replace(farm.things.blocks["A"], name="La Maricela")
+    farm.save_things(replace(farm.things, blocks={**farm.things.blocks, "A": block}))
+    said = for_papers(words("en"), farm.things)
+    assert said.say(N_("papers", "{name}", name="La Maricela")) == "La Maricela"
+    assert said.say(N_("papers", "{name}", name="from La Maricela, by Maricela")) == "from La P01, by P01"
 
 
 def test_a_name_is_a_whole_word() -> None:
