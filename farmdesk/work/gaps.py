@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 
 from farmdesk.clock import DAY_S, HOUR_S
-from farmdesk.picture.entries import Check, Parcel, ParcelNews, Reading, Skipped, WeighIn
+from farmdesk.picture.entries import Check, Parcel, ParcelNews, Reading, Skipped
 from farmdesk.picture.fold import LotPicture
 from farmdesk.picture.measures import fills, method_of
 from farmdesk.picture.picture import Picture
@@ -14,7 +14,7 @@ from farmdesk.work.carrying import STICK, stick_copy_utc_s
 from farmdesk.work.doubts import weights_in_doubt
 from farmdesk.work.forecasts import now_of
 from farmdesk.work.portions import portions
-from farmdesk.work.slips import net_g, unusual
+from farmdesk.work.slips import net_g, sacks_of, unusual
 from farmdesk.work.stories import Gap
 
 READ_EVERY_H = 24.0  # a bed is read each afternoon; half a day more is a gap (common practice, no source)
@@ -34,27 +34,31 @@ def gaps(picture: Picture) -> tuple[Gap, ...]:
         (float(d.at_utc_s), Gap("doubtful", d.text, d.lot, d.place)) for d in picture.doubts
     ]
     for lot in picture.lots.values():
-        rows += _sacks(picture, lot)
         rows += _beds(picture, lot)
         rows += _vessels(picture, lot)
         rows += _parcels(picture, lot)
         rows += weights_in_doubt(picture, lot)
+    rows += _sacks(picture)
     rows += _instruments(picture)
     rows += _weather(picture)
     rows += _stick(picture)
     return tuple(gap for _, gap in sorted(rows, key=lambda row: (row[0], str(row[1].text))))
 
 
-def _sacks(picture: Picture, lot: LotPicture) -> list[tuple[float, Gap]]:
+def _sacks(picture: Picture) -> list[tuple[float, Gap]]:
     """Today's sacks that are far from what their pickers bring: kept, and named once more this evening."""
-    today = picture.time.farm_day(now_of(picture))
+    begun, sacks = (
+        picture.time.instant(picture.time.farm_day(now_of(picture)), picture.time.day_starts_h),
+        sacks_of(picture),
+    )
     rows: list[tuple[float, Gap]] = []
-    for sack in lot.of(WeighIn):
-        if picture.time.farm_day(sack.happened_utc_s) == today and (usual := unusual(picture, sack)):
-            facts: dict[str, Fact] = {"lot": lot.code, "picker": sack.body.picker, "weight": kg(net_g(sack.body), 1)}
+    for sack in sacks:
+        if sack.happened_utc_s >= begun and (usual := unusual(picture, sack, sacks)):
+            body = sack.body
+            facts: dict[str, Fact] = {"lot": body.lot, "picker": body.picker, "weight": kg(net_g(body), 1)}
             low, high = Num(usual.low_g / 1000), Num(usual.high_g / 1000, "kg")
             text = N_("gaps", "{lot}: {picker} brought {weight}, usually {low}–{high}", **facts, low=low, high=high)
-            rows.append((float(sack.happened_utc_s), Gap("doubtful", text, lot.code)))
+            rows.append((float(sack.happened_utc_s), Gap("doubtful", text, body.lot)))
     return rows
 
 

@@ -195,10 +195,14 @@ def look(picture: Picture, slip: Slip, hand: Hand, *, bare: bool, retyped_from_u
     return "write"
 
 
-def unusual(picture: Picture, sack: Entry[WeighIn]) -> Usual | None:
-    """The usual that a written sack falls out of, by its picker's sacks before it and what its half-day gives."""
+def unusual(picture: Picture, sack: Entry[WeighIn], all_sacks: list[Entry[WeighIn]] | None = None) -> Usual | None:
+    """The usual that a written sack falls out of, by its picker's sacks before it and what its half-day gives.
+
+    `all_sacks` are those of the picture in order, where somebody has them already.
+    """
     body = sack.body
-    before = [e for e in sacks_of(picture, body.picker) if e.happened_utc_s < sack.happened_utc_s]
+    sacks = sacks_of(picture) if all_sacks is None else all_sacks
+    before = [e for e in sacks if e.body.picker == body.picker and e.happened_utc_s < sack.happened_utc_s]
     usual = usual_of(before)
     if usual is None or usual.holds(net_g(body)):
         return None

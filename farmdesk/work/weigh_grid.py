@@ -140,11 +140,11 @@ def sheet_of(
 
 def rows_of(picture: Picture, key: SheetKey) -> tuple[SlipRow, ...]:
     """The rows of a sheet in the order they were written."""
-    people = picture.things.people
+    people, sacks = picture.things.people, sacks_of(picture)
     return tuple(
         SlipRow(
             e.id, e.body.picker, e.body.gross_g, e.body.tare_g, e.body.typed, e.written_utc_s,
-            e.body.picker in people if people else e.body.picker != UNASSIGNED, unusual(picture, e) is not None,
+            e.body.picker in people if people else e.body.picker != UNASSIGNED, unusual(picture, e, sacks) is not None,
         )
         for e in kept_rows(picture, key.lot, key.block, key.half_day, key.day)
     )  # fmt: skip
