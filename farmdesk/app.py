@@ -7,7 +7,6 @@ charts, papers and file readers need is imported when they are first used.
 from __future__ import annotations
 
 import faulthandler
-import gc
 import logging
 import logging.handlers
 import sys
@@ -34,7 +33,6 @@ from farmdesk.work.changes import Changes
 
 MINUTE_MS = 60_000
 LOG_BYTES = 1_000_000
-WASTE_LATEST_MS = 20_000
 
 log = logging.getLogger("farmdesk")
 
@@ -185,13 +183,6 @@ def write_log() -> IO[str]:
     return (folder / "crash.log").open("a", encoding="utf-8")
 
 
-def look_for_waste() -> None:
-    """From now on Python collects what is thrown away; what the start has made stays, and is not looked through."""
-    if not gc.isenabled():
-        gc.freeze()
-        gc.enable()
-
-
 def run(path: Path | None, *, fresh: bool = False, quit_after_paint: bool = False) -> int:
     """Open the window on a season (None: the practice season) until it is closed; returns the exit code."""
     share_the_interpreter()
@@ -205,8 +196,6 @@ def run(path: Path | None, *, fresh: bool = False, quit_after_paint: bool = Fals
     sys.excepthook = hook
     app = App(path, fresh=fresh, quit_after_paint=quit_after_paint)
     hook.caught.connect(app.window.cannot)
-    app.window.painted.connect(look_for_waste)
-    QTimer.singleShot(WASTE_LATEST_MS, look_for_waste)  # should nothing ever be painted
     app.start()
     code = qt.exec()
     app.finish()

@@ -7,7 +7,6 @@ the command that needs them.
 from __future__ import annotations
 
 import argparse
-import gc
 import json
 import os
 import sys
@@ -181,7 +180,6 @@ def _missing(path: Path | None) -> bool:
 def _open(words: argparse.Namespace) -> int:
     if _missing(words.season):
         return _said(f"There is no season file called {words.season}.")
-    gc.disable()  # a start makes very many objects and throws none away; `run` has them looked through again
     from farmdesk.app import run
     from farmdesk.desk.habits import load
 

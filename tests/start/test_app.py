@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import gc
 import logging
 import os
 import subprocess
@@ -15,7 +14,7 @@ import pytest
 from PySide6.QtWidgets import QApplication
 
 from farmdesk import clock
-from farmdesk.app import App, Hook, look_for_waste, write_log
+from farmdesk.app import App, Hook, write_log
 from farmdesk.desk import habits, theme
 from farmdesk.desk.go import Target
 from farmdesk.desk.theme import look
@@ -206,13 +205,3 @@ def test_a_clock_that_leapt_ahead_is_said_once_and_nothing_written_then_is_lost(
     assert [entry.written_utc_s for entry in there] == [written, written + hours * 3600, written + hours * 3600]
     assert there[2].happened_utc_s == written + 60
     assert not app.lanes._farm.picture.doubts
-
-
-def test_after_a_start_waste_is_collected_again():
-    gc.disable()
-    look_for_waste()
-    kept = gc.get_freeze_count()
-    assert gc.isenabled()
-    look_for_waste()  # the second time there is nothing to do
-    assert gc.get_freeze_count() == kept > 0
-    gc.unfreeze()
