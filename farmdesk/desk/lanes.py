@@ -15,7 +15,6 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal, Slot
-from PySide6.QtGui import QUndoCommand, QUndoStack
 
 from farmdesk.errors import FarmError
 from farmdesk.text import Text
@@ -70,8 +69,7 @@ class Lanes(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self.undo_list = QUndoStack(self)
-        self.undo_list.setUndoLimit(UNDO_STEPS)
+        self.undo_list = UndoList()
         self._farm: OpenFarm | None = None
         self._on_the_way: set[_Carrier] = set()
         self._closing = False
@@ -218,33 +216,55 @@ class _Written(QObject):
         self.lanes.changed.emit(done.changes)
 
 
-class _Step(QUndoCommand):
+class _Step:
     """One act on the undo list. Taking back and doing again are acts of their own, honest rows in the notebook."""
 
     def __init__(self, lanes: Lanes, done: Done) -> None:
-        super().__init__()
         self.lanes, self.label, self.back = lanes, done.label, done.inverse
-        self._fresh = True
 
-    def redo(self) -> None:
-        if self._fresh:  # Qt calls redo when a command is pushed; the act has already been done
-            self._fresh = False
-            return
-        self._run()
-
-    def undo(self) -> None:
-        self._run()
-
-    def _run(self) -> None:
+    def run(self) -> None:
+        """Take it back, or do it again, whichever comes next."""
         if self.back is not None:
             self.lanes._act(self.back, _Written(self.lanes, None, self), self.lanes.stray)
 
 
+class UndoList:
+    """Acts that can be taken back, the newest last, and those that were, to be done again.
+
+    Plain lists, not Qt's stack: it frees its commands and so does Python, in whatever order a collection of waste
+    comes upon them, and the program can fall.
+    """
+
+    def __init__(self) -> None:
+        self.done: list[_Step] = []
+        self.undone: list[_Step] = []
+
+    def push(self, step: _Step) -> None:
+        """An act was done; what was taken back before it can be done again no more."""
+        self.done = [*self.done, step][-UNDO_STEPS:]
+        self.undone.clear()
+
+    def undo(self) -> None:
+        """Take back the last act, if there is one."""
+        if self.done:
+            self.undone.append(self.done.pop())
+            self.undone[-1].run()
+
+    def redo(self) -> None:
+        """Do again what was taken back last, if anything was."""
+        if self.undone:
+            self.done.append(self.undone.pop())
+            self.done[-1].run()
+
+    def clear(self) -> None:
+        """Another season: nothing of this one can be taken back any more."""
+        self.done.clear()
+        self.undone.clear()
+
+
 def next_undo(lanes: Lanes) -> Text | None:
     """The name of the act that undo would take back."""
-    stack = lanes.undo_list
-    step = stack.command(stack.index() - 1) if stack.canUndo() else None
-    return step.label if isinstance(step, _Step) else None
+    return lanes.undo_list.done[-1].label if lanes.undo_list.done else None
 
 
 def share_the_interpreter() -> None:

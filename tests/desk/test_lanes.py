@@ -8,7 +8,7 @@ import pytest
 from PySide6.QtCore import QObject, Slot
 from PySide6.QtWidgets import QApplication
 
-from farmdesk.desk.lanes import Inline, Lanes, next_undo
+from farmdesk.desk.lanes import UNDO_STEPS, Inline, Lanes, next_undo
 from farmdesk.errors import NotPossible
 from farmdesk.text import N_
 from farmdesk.work.changes import Changes, Done
@@ -169,7 +169,22 @@ def test_a_refused_act_stands_nowhere(inline, receiver):
     inline.changed.connect(touched.append)
     inline.do(refuse, receiver.take, receiver.take)
     assert touched == []
-    assert not inline.undo_list.canUndo()
+    assert next_undo(inline) is None
+
+
+def test_a_new_act_ends_what_could_be_done_again_and_the_oldest_fall_off(inline, receiver):
+    for n in range(UNDO_STEPS + 5):
+        inline.do(write(f"25-{n:02d}W"), receiver.take)
+    for _ in range(UNDO_STEPS + 5):  # more often than there is anything to take back
+        inline.undo_list.undo()
+    assert inline.books.rows == [f"25-{n:02d}W" for n in range(5)]
+    inline.undo_list.redo()
+    inline.do(write("25-99W"), receiver.take)
+    inline.undo_list.redo()
+    assert inline.books.rows == [*[f"25-{n:02d}W" for n in range(6)], "25-99W"]
+    inline.undo_list.clear()
+    inline.undo_list.undo()
+    assert inline.books.rows[-1] == "25-99W"
 
 
 def test_closing_waits_and_takes_no_more(qtbot, receiver, qapp):
